@@ -18,7 +18,6 @@ export type Quantity =
   | 'mass' // kg
   | 'bodyVolume' // m³, of specimens
   | 'liquidVolume' // m³, of slurry, buckets and sealer
-  | 'waterVolume' // m³, of water to measure out
   | 'clothLength' // m, on the roll
   | 'clothWeight' // kg/m²
   | 'bulkDensity' // kg/m³, of padding and glass
