@@ -23,3 +23,12 @@ export const BETA_FROM = 0.5;
 
 /** Density of dihydrate, set plaster without pores [kg/m³]. Mineral data. */
 export const DIHYDRATE_DENSITY = 2320;
+
+/** Absolute zero [°C]. Exact: definition of the degree Celsius. */
+export const ABSOLUTE_ZERO = -273.15;
+
+/** International inch [m]. Exact: agreement of 1959. */
+export const INCH = 0.0254;
+
+/** International foot [m]. Exact: agreement of 1959. */
+export const FOOT = 0.3048;

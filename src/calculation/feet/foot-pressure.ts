@@ -1,0 +1,23 @@
+/**
+ * Pressure of one foot on what it stands on: p = load·g0/(length·width).
+ *
+ * Limits: mean over the foot; under a hard edge it is higher.
+ * Source: statics.
+ * Example: 15 kg on 10 × 10 cm: 14.71 kPa.
+ */
+
+import { GRAVITY } from '../constants.ts';
+import { finite, isPositive, mustBePositive, type Result } from '../result.ts';
+
+/**
+ * @param load what the foot carries [kg]
+ * @param length of the foot [m]
+ * @param width of the foot [m]
+ * @returns pressure [Pa]
+ */
+export const footPressure = (load: number, length: number, width: number): Result<number> => {
+  if (!isPositive(load)) return mustBePositive('load');
+  if (!isPositive(length)) return mustBePositive('length');
+  if (!isPositive(width)) return mustBePositive('width');
+  return finite((load * GRAVITY) / length / width);
+};
