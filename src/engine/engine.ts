@@ -1,0 +1,151 @@
+/** The grid engine without a grid, for the command line and tests. The workbench registers the same functions in its own. */
+
+import { type Injector, type IWorkbookData, LocaleType, LogLevel, Univer, UniverInstanceType } from '@univerjs/core';
+import {
+  type ArrayValueObject,
+  type BaseReferenceObject,
+  type BaseValueObject,
+  FormulaDataModel,
+  type FunctionVariantType,
+  type IAllRuntimeData,
+  ICalculateFormulaService,
+  IFormulaRuntimeService,
+  IFunctionService,
+  UniverFormulaEnginePlugin,
+} from '@univerjs/engine-formula';
+import { UniverSheetsPlugin } from '@univerjs/sheets';
+import enUS from '@univerjs/sheets/locale/en-US';
+import { CalculationMode, UniverSheetsFormulaPlugin } from '@univerjs/sheets-formula';
+import { type Answer, type Cell, CellError, type OutCell } from '../functions/calling/cell.ts';
+import { type EngineFunction, register } from './adapter.ts';
+import { bare } from './formula-text.ts';
+import { repair } from './repairs.ts';
+import { cellsOf, toCell, toRows } from './values.ts';
+
+/** What one calculation of a workbook found. */
+export interface Calculation {
+  readonly data: IAllRuntimeData;
+  /** True where cells refer to themselves, by whatever way. */
+  readonly circular: boolean;
+}
+
+/** How far a calculation is. */
+export type Progress = (done: number, all: number) => void;
+
+export interface Engine {
+  readonly injector: Injector;
+  /** Whether there is a function of that name, in capitals. */
+  knows(name: string): boolean;
+  /** Opens a workbook in place of the one before. */
+  open(data: Partial<IWorkbookData> & { id: string }): void;
+  /** Calculates every formula of the open workbook once. */
+  calculate(progress?: Progress): Promise<Calculation>;
+  /** Calculates one formula as if it stood in the first cell of the first sheet. Nothing if the engine cannot read it. */
+  evaluate(formula: string): Promise<Answer | undefined>;
+  dispose(): void;
+}
+
+/** The empty workbook that formulas without a sheet of their own are calculated in. */
+const EMPTY_BOOK = 'empty';
+const EMPTY_SHEET = 'sheet';
+
+/** An empty workbook of one sheet. */
+export const emptyBook = (rowCount: number, columnCount: number): Partial<IWorkbookData> & { id: string } => ({
+  id: EMPTY_BOOK,
+  sheetOrder: [EMPTY_SHEET],
+  sheets: { [EMPTY_SHEET]: { id: EMPTY_SHEET, name: 'Sheet1', rowCount, columnCount, cellData: {} } },
+});
+
+/** An engine with our functions and the repaired built-in ones. `repaired: false` is for the tests that show why. */
+export function createEngine(functions: readonly EngineFunction[], { repaired = true } = {}): Engine {
+  // A language is loaded although nobody sees it: without one a long calculation dies while it writes its progress.
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: enUS },
+    logLevel: LogLevel.SILENT,
+  });
+  univer.registerPlugin(UniverFormulaEnginePlugin);
+  univer.registerPlugin(UniverSheetsPlugin);
+  univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.NO_CALCULATION });
+  const injector = univer.__getInjector();
+  let open: (Partial<IWorkbookData> & { id: string }) | undefined;
+  let ready: Promise<unknown> | undefined;
+
+  return {
+    injector,
+    knows: (name) => injector.get(IFunctionService).hasExecutor(name),
+    open(data) {
+      if (open !== undefined) univer.__getInjector().get(FormulaDataModel).setArrayFormulaCellData({});
+      const first = open === undefined;
+      univer.createUnit(UniverInstanceType.UNIVER_SHEET, data);
+      open = data;
+      ready = undefined;
+      if (!first) return;
+      if (repaired) repair(injector);
+      register(injector, functions);
+    },
+    calculate: (progress) => calculateAll(injector, progress),
+    async evaluate(formula) {
+      if (open === undefined) throw new Error('no workbook is open');
+      const service = injector.get(ICalculateFormulaService);
+      const sheetId = open.sheetOrder?.[0] ?? EMPTY_SHEET;
+      ready ??= service.executeFormulas({ [open.id]: { [sheetId]: {} } });
+      await ready;
+      const { rowCount = 0, columnCount = 0 } = open.sheets?.[sheetId] ?? {};
+      injector.get(IFormulaRuntimeService).setCurrent(0, 0, rowCount, columnCount, sheetId, open.id);
+      // Declared as nothing, but it is the value that comes back.
+      const value = await (service.calculate(`=${bare(formula)}`) as unknown as Promise<
+        FunctionVariantType | undefined
+      >);
+      return value === undefined ? undefined : toAnswer(value);
+    },
+    dispose: () => univer.dispose(),
+  };
+}
+
+/** A blank cell shows as 0 where a formula answers it. */
+const shown = (cell: Cell): OutCell => cell ?? 0;
+
+function toAnswer(value: FunctionVariantType): Answer {
+  const single = (rows: readonly (readonly Cell[])[]): Answer =>
+    rows.length === 1 && rows[0]!.length === 1 ? shown(rows[0]![0]!) : rows.map((row) => row.map(shown));
+  if (value.isReferenceObject()) return single(cellsOf(value as BaseReferenceObject));
+  const object = value as BaseValueObject;
+  if (object.isArray()) {
+    const rows = toRows(object as ArrayValueObject);
+    return rows.length === 0 ? new CellError('#CALC!', 'the table has no cells') : single(rows);
+  }
+  return shown(toCell(object));
+}
+
+function calculateAll(injector: Injector, progress?: Progress): Promise<Calculation> {
+  const service = injector.get(ICalculateFormulaService);
+  const runtime = injector.get(IFormulaRuntimeService);
+  const model = injector.get(FormulaDataModel);
+  return new Promise((resolve, reject) => {
+    const steps = service.executionInProgressListener$.subscribe((state) => {
+      progress?.(state.completedFormulasCount, state.totalFormulasToCalculate);
+    });
+    const end = service.executionCompleteListener$.subscribe((data) => {
+      steps.unsubscribe();
+      end.unsubscribe();
+      resolve({ data, circular: runtime.isCycleDependency() });
+    });
+    service
+      .execute({
+        formulaData: model.getFormulaData(),
+        arrayFormulaCellData: model.getArrayFormulaCellData(),
+        arrayFormulaRange: model.getArrayFormulaRange(),
+        forceCalculate: true,
+        dirtyRanges: [],
+        dirtyNameMap: {},
+        dirtyDefinedNameMap: {},
+        dirtySuperTableMap: {},
+        dirtyUnitFeatureMap: {},
+        dirtyUnitOtherFormulaMap: {},
+        clearDependencyTreeCache: {},
+        maxIteration: 1,
+      })
+      .catch(reject);
+  });
+}
