@@ -29,6 +29,3 @@ export const ABSOLUTE_ZERO = -273.15;
 
 /** International inch [m]. Exact: agreement of 1959. */
 export const INCH = 0.0254;
-
-/** International foot [m]. Exact: agreement of 1959. */
-export const FOOT = 0.3048;
