@@ -26,5 +26,5 @@ export default define({
   hurts: ['heat'],
   limits: [{ text: 'an upper bound for a thick mass; a thin shell stays cooler' }],
   related: ['MIXES'],
-  run: ({ temperature }, settings) => mixTemperature(temperature, settings),
+  run: ({ temperature }, settings) => mixTemperature(temperature ?? settings.roomTemperature, settings),
 });

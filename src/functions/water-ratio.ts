@@ -20,5 +20,5 @@ export default define({
   source: 'published tables of consistency of gypsum plasters, cements and dental stones',
   remarks: ['The maker’s data sheet comes first. Left out, the plaster is gypsum cement.'],
   related: ['WATER', 'CONSISTENCY'],
-  run: ({ plaster_kind }) => waterRatio(plaster_kind),
+  run: ({ plaster_kind }) => waterRatio(plaster_kind ?? SETTINGS.plaster.value),
 });
