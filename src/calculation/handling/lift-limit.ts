@@ -43,18 +43,18 @@ export interface LiftMultipliers {
   readonly grip: number;
 }
 
-/** Where the method does not apply. Shown beside its results. */
+/** Where the method applies and where not, as told beside its results: clauses without a full stop. */
 export const limits: readonly { readonly text: string }[] = [
   {
-    text: 'For one person who lifts with two hands, standing, with room to move; not kneeling, sitting or in a narrow place.',
+    text: 'one person who lifts with two hands, standing, with room to move; not kneeling, sitting or in a narrow place',
   },
-  { text: 'Not a method for teams: two people are not twice one person.' },
-  { text: 'For lifting and lowering alone; not for carrying, pushing or pulling.' },
-  { text: 'Not for unstable loads, whose weight shifts while they are lifted.' },
-  { text: 'For smooth lifts; not for fast or jerked ones, nor with a shovel or a wheelbarrow.' },
-  { text: 'For work of up to 8 hours, on a floor that does not slip, in a room neither hot nor cold.' },
-  { text: 'Where the load must be set down with care, work out the end of the lift as well and take the lower limit.' },
-  { text: 'An index above 1 is a higher risk for some people, above 3 for nearly all.' },
+  { text: 'not a method for teams: two people are not twice one person' },
+  { text: 'lifting and lowering alone; not for carrying, pushing or pulling' },
+  { text: 'not for unstable loads, whose weight shifts while they are lifted' },
+  { text: 'smooth lifts; not fast or jerked ones, nor with a shovel or a wheelbarrow' },
+  { text: 'work of up to 8 hours, on a floor that does not slip, in a room neither hot nor cold' },
+  { text: 'where the load is set down with care, work out the end of the lift as well and take the lower limit' },
+  { text: 'above an index of 1 the risk rises for some people, above 3 for nearly all' },
 ];
 
 /**
