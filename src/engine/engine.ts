@@ -1,6 +1,14 @@
 /** The grid engine without a grid, for the command line and tests. The workbench registers the same functions in its own. */
 
-import { type Injector, type IWorkbookData, LocaleType, LogLevel, Univer, UniverInstanceType } from '@univerjs/core';
+import {
+  type Injector,
+  IUniverInstanceService,
+  type IWorkbookData,
+  LocaleType,
+  LogLevel,
+  Univer,
+  UniverInstanceType,
+} from '@univerjs/core';
 import {
   type ArrayValueObject,
   type BaseReferenceObject,
@@ -18,6 +26,7 @@ import enUS from '@univerjs/sheets/locale/en-US';
 import { CalculationMode, UniverSheetsFormulaPlugin } from '@univerjs/sheets-formula';
 import { type Answer, type Cell, CellError, type OutCell } from '../functions/calling/cell.ts';
 import { type EngineFunction, register } from './adapter.ts';
+import { registerArrayArea } from './array-area.ts';
 import { bare } from './formula-text.ts';
 import { repair } from './repairs.ts';
 import { cellsOf, toCell, toRows } from './values.ts';
@@ -68,31 +77,34 @@ export function createEngine(functions: readonly EngineFunction[], { repaired = 
   univer.registerPlugin(UniverSheetsPlugin);
   univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.NO_CALCULATION });
   const injector = univer.__getInjector();
-  let open: (Partial<IWorkbookData> & { id: string }) | undefined;
+  let book = emptyBook(1, 1);
+  univer.createUnit(UniverInstanceType.UNIVER_SHEET, book);
+  // Only now: as the first workbook opens, the engine puts its own functions in place.
+  if (repaired) repair(injector);
+  register(injector, functions);
+  registerArrayArea(injector);
   let ready: Promise<unknown> | undefined;
 
   return {
     injector,
     knows: (name) => injector.get(IFunctionService).hasExecutor(name),
     open(data) {
-      if (open !== undefined) univer.__getInjector().get(FormulaDataModel).setArrayFormulaCellData({});
-      const first = open === undefined;
+      injector.get(IUniverInstanceService).disposeUnit(book.id);
+      const model = injector.get(FormulaDataModel);
+      model.setArrayFormulaCellData({});
+      model.setArrayFormulaRange({});
       univer.createUnit(UniverInstanceType.UNIVER_SHEET, data);
-      open = data;
+      book = data;
       ready = undefined;
-      if (!first) return;
-      if (repaired) repair(injector);
-      register(injector, functions);
     },
     calculate: (progress) => calculateAll(injector, progress),
     async evaluate(formula) {
-      if (open === undefined) throw new Error('no workbook is open');
       const service = injector.get(ICalculateFormulaService);
-      const sheetId = open.sheetOrder?.[0] ?? EMPTY_SHEET;
-      ready ??= service.executeFormulas({ [open.id]: { [sheetId]: {} } });
+      const sheetId = book.sheetOrder?.[0] ?? EMPTY_SHEET;
+      ready ??= service.executeFormulas({ [book.id]: { [sheetId]: {} } });
       await ready;
-      const { rowCount = 0, columnCount = 0 } = open.sheets?.[sheetId] ?? {};
-      injector.get(IFormulaRuntimeService).setCurrent(0, 0, rowCount, columnCount, sheetId, open.id);
+      const { rowCount = 0, columnCount = 0 } = book.sheets?.[sheetId] ?? {};
+      injector.get(IFormulaRuntimeService).setCurrent(0, 0, rowCount, columnCount, sheetId, book.id);
       // Declared as nothing, but it is the value that comes back.
       const value = await (service.calculate(`=${bare(formula)}`) as unknown as Promise<
         FunctionVariantType | undefined

@@ -102,13 +102,20 @@ export interface FormulaPlace {
   readonly column: number;
 }
 
-/** An answer of ours as a value of the engine; a table spills. */
-export function toEngine(answer: Answer, place: FormulaPlace): BaseValueObject {
-  if (!Array.isArray(answer)) return toValue(answer);
-  return ArrayValueObject.create({
-    calculateValueList: answer.map((row) => row.map(toValue)),
-    rowCount: answer.length,
-    columnCount: answer[0]?.length ?? 0,
+/** Rows of values as an array of the engine. */
+export const arrayOf = (rows: BaseValueObject[][], place: FormulaPlace): ArrayValueObject =>
+  ArrayValueObject.create({
+    calculateValueList: rows,
+    rowCount: rows.length,
+    columnCount: rows[0]?.length ?? 0,
     ...place,
   });
-}
+
+/** An answer of ours as a value of the engine; a table spills. */
+export const toEngine = (answer: Answer, place: FormulaPlace): BaseValueObject =>
+  Array.isArray(answer)
+    ? arrayOf(
+        answer.map((row) => row.map(toValue)),
+        place,
+      )
+    : toValue(answer);

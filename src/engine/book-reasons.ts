@@ -1,0 +1,109 @@
+/** Which formulas of a workbook cannot be relied on here, and why. */
+
+import { type Book, keyOf, type Name, type SheetFormula, type Table } from './book.ts';
+import { forEngine } from './for-engine.ts';
+import { seenFrom, type Token, tokens } from './formula-text.ts';
+import { type Knows, notCheckedReason } from './not-checked.ts';
+import { unreadable } from './syntax.ts';
+
+/** Reasons by sheet number, then by cell. */
+type Reasons = Map<number, Map<string, string>>;
+
+function textReason(text: string, knows: Knows): string | undefined {
+  const fault = unreadable(text);
+  return fault === undefined ? notCheckedReason(forEngine(text), knows) : `the formula cannot be read: ${fault}`;
+}
+
+/** A table without headings, or with a totals row, is known to the engine by its data alone. */
+function tableReason({ text }: Token, tables: ReadonlyMap<string, Table>): string | undefined {
+  const table = tables.get(text.slice(0, text.indexOf('[')).toLowerCase());
+  if (table === undefined) return undefined;
+  const sections = text.match(/#(?:all|data|headers|totals|this row)/gi) ?? [];
+  if (sections.length > 1 || text.includes("'")) return 'this way to point into a table is not understood here';
+  const section = sections[0]?.toLowerCase();
+  if (section === '#all' && table.totalsRows > 0) return 'a table with its totals row is not understood here';
+  if ((section === '#all' || section === '#headers') && table.headerRows !== 1)
+    return 'the headings of a table that shows none are not understood here';
+  const unknown = columnsIn(text).find((column) => !table.columns.some((known) => known.trim() === column));
+  return unknown === undefined ? undefined : `the table has no column ${unknown}`;
+}
+
+/** Column names in a reference into a table: `T[a]`, `T[[a]:[b]]`, `T[[#All],[a]]`. */
+const columnsIn = (text: string): string[] =>
+  (text.match(/\[[^[\]]*\]/g) ?? [])
+    .map((bracket) => bracket.slice(1, -1).trim())
+    .filter((column) => column !== '' && !column.startsWith('#'));
+
+class NameReasons {
+  readonly #names = new Map<string, Name[]>();
+  readonly #knows: Knows;
+  readonly #reasons = new Map<string, string | undefined>();
+
+  constructor(names: readonly Name[], knows: Knows) {
+    this.#knows = knows;
+    for (const name of names) {
+      const key = name.name.toLowerCase();
+      this.#names.set(key, [...(this.#names.get(key) ?? []), name]);
+    }
+  }
+
+  /** Why what a name stands for cannot be relied on, as seen from a sheet. */
+  reason(name: string, sheet: string): string | undefined {
+    const key = name.slice(name.lastIndexOf('!') + 1).toLowerCase();
+    const all = this.#names.get(key);
+    if (all === undefined) return undefined;
+    const fault = `the name ${all[0]!.name}`;
+    if (name.includes('!')) return `${fault} with a sheet in front of it is not understood here`;
+    if (all.length > 1) return `${fault} means different things on different sheets, which is not understood here`;
+    if (all[0]!.sheet !== undefined && all[0]!.sheet !== sheet) return `${fault} belongs to another sheet`;
+    if (!this.#reasons.has(key)) {
+      // A name that leads back to itself finds this and stops.
+      this.#reasons.set(key, `${fault} refers to itself`);
+      const own = textReason(all[0]!.text, this.#knows) ?? this.#namesWithin(all[0]!.text, sheet);
+      this.#reasons.set(key, own === undefined ? undefined : `${fault}: ${own}`);
+    }
+    return this.#reasons.get(key);
+  }
+
+  #namesWithin(text: string, sheet: string): string | undefined {
+    for (const token of tokens(text)) {
+      const reason = token.kind === 'name' ? this.reason(token.text, sheet) : undefined;
+      if (reason !== undefined) return reason;
+    }
+    return undefined;
+  }
+}
+
+/** Finds every formula that the engine would get wrong or cannot read. Filled-down formulas are looked at once. */
+export function bookReasons(book: Book, knows: Knows): Reasons {
+  const names = new NameReasons(book.names, knows);
+  const tables = new Map(book.tables.map((table) => [table.name.toLowerCase(), table]));
+  const reasonFor = ({ text }: SheetFormula, sheet: string): string | undefined => {
+    const own = textReason(text, knows);
+    if (own !== undefined) return own;
+    for (const token of tokens(text)) {
+      const reason =
+        token.kind === 'name'
+          ? names.reason(token.text, sheet)
+          : token.kind === 'structured'
+            ? tableReason(token, tables)
+            : undefined;
+      if (reason !== undefined) return reason;
+    }
+    return undefined;
+  };
+  const reasons: Reasons = new Map();
+  for (const [index, { name, cells }] of book.sheets.entries()) {
+    const known = new Map<string, string | undefined>();
+    const ofSheet = new Map<string, string>();
+    for (const { row, column, formula } of cells) {
+      if (formula === undefined) continue;
+      const form = formula.group ?? seenFrom(formula.text, row, column);
+      if (!known.has(form)) known.set(form, reasonFor(formula, name));
+      const reason = known.get(form);
+      if (reason !== undefined) ofSheet.set(keyOf(row, column), reason);
+    }
+    if (ofSheet.size > 0) reasons.set(index, ofSheet);
+  }
+  return reasons;
+}
