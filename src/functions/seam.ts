@@ -14,6 +14,6 @@ export default define({
   examples: [{ args: [60, 40], value: 162.6442186 }],
   basis: 'derived',
   source: 'perimeter of an ellipse by elliptic integrals (NIST DLMF 19.30) and of its parallel curve (Steiner)',
-  related: ['SHELL_AREA', 'BOLTS'],
+  related: ['SHELL_AREA'],
   run: ({ length, width }, settings) => seam(length, width, settings),
 });
