@@ -9,7 +9,7 @@ const smoothArea = (length: number, width: number, height: number, settings: Set
     case 'box':
       return 2 * (length * width + width * height + height * length);
     case 'cylinder':
-      return ellipsePerimeter(width / 2, height / 2) * length + (Math.PI / 2) * width * height;
+      return ellipsePerimeter(width / 2, height / 2) * length + (Math.PI / 2) * (width * height);
     default:
       return ellipsoidArea(length / 2, width / 2, height / 2);
   }
