@@ -4,15 +4,25 @@ import checkFunction from './check.ts';
 import clayFunction from './clay.ts';
 import clothFunction from './cloth.ts';
 import consistencyFunction from './consistency.ts';
+import crewFunction from './crew.ts';
 import type { WorksheetFunction } from './define.ts';
 import densityFunction from './density.ts';
 import dryTimeFunction from './dry-time.ts';
 import drynessFunction from './dryness.ts';
+import dustLimitFunction from './dust-limit.ts';
+import exposureFunction from './exposure.ts';
+import girthAreaFunction from './girth-area.ts';
+import girthBalanceFunction from './girth-balance.ts';
+import girthShellAreaFunction from './girth-shell-area.ts';
+import girthVolumeFunction from './girth-volume.ts';
 import layersFunction from './layers.ts';
+import liftIndexFunction from './lift-index.ts';
+import liftLimitFunction from './lift-limit.ts';
 import measureFunction from './measure.ts';
 import mixTemperatureFunction from './mix-temperature.ts';
 import mixVolumeFunction from './mix-volume.ts';
 import mixesFunction from './mixes.ts';
+import outerSizeFunction from './outer-size.ts';
 import paddingFunction from './padding.ts';
 import paddingChoiceFunction from './padding-choice.ts';
 import plasterFunction from './plaster.ts';
@@ -34,10 +44,15 @@ import wetWeightFunction from './wet-weight.ts';
 export const functions: readonly WorksheetFunction[] = [
   areaFunction,
   densityFunction,
+  girthAreaFunction,
+  girthBalanceFunction,
+  girthVolumeFunction,
   measureFunction,
   specimenWeightFunction,
   volumeFunction,
+  girthShellAreaFunction,
   layersFunction,
+  outerSizeFunction,
   seamFunction,
   shellAreaFunction,
   thicknessFunction,
@@ -57,6 +72,11 @@ export const functions: readonly WorksheetFunction[] = [
   drynessFunction,
   weightFunction,
   wetWeightFunction,
+  crewFunction,
+  dustLimitFunction,
+  exposureFunction,
+  liftIndexFunction,
+  liftLimitFunction,
   checkFunction,
   settingsFunction,
   sourceFunction,
