@@ -59,14 +59,14 @@ describe('ellipsoidArea', () => {
     fc.assert(
       fc.property(ratio, ratio, fc.integer({ min: -40, max: 40 }), (b, c, power) => {
         const s = ellipsoidArea(1, b, c);
-        for (const axes of [
+        for (const [x, y, z] of [
           [1, c, b],
           [b, 1, c],
           [b, c, 1],
           [c, 1, b],
           [c, b, 1],
         ] as const)
-          expect(ellipsoidArea(...axes)).toBe(s);
+          expect(ellipsoidArea(x, y, z)).toBe(s);
         // A power of two changes no digit.
         const k = 2 ** power;
         expect(ellipsoidArea(k, k * b, k * c)).toBe(k * k * s);

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, it } from 'vitest';
 import { girthArea } from '../../../src/calculation/size/girth-area.ts';
 import { EXAMPLE, expectFault, expectNear, known, ROUNDING, SEED } from '../kit.ts';
 
