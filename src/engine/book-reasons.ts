@@ -18,6 +18,7 @@ function textReason(text: string, knows: Knows): string | undefined {
 function tableReason({ text }: Token, tables: ReadonlyMap<string, Table>): string | undefined {
   const table = tables.get(text.slice(0, text.indexOf('[')).toLowerCase());
   if (table === undefined) return undefined;
+  if (!text.startsWith(table.name)) return `a table is known by the very letters of its name, ${table.name}`;
   const sections = text.match(/#(?:all|data|headers|totals|this row)/gi) ?? [];
   if (sections.length > 1 || text.includes("'")) return 'this way to point into a table is not understood here';
   const section = sections[0]?.toLowerCase();

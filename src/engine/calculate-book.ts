@@ -4,7 +4,7 @@ import { CellValueType, type ICellData, type Nullable, type ObjectMatrix } from 
 import { ICalculateFormulaService, type IFormulaDependencyTreeJson } from '@univerjs/engine-formula';
 import { type Book, keyOf, openBook, type Sheet, type SheetCell, type SheetValue, sheetId } from './book.ts';
 import { bookReasons } from './book-reasons.ts';
-import type { Calculation, Engine, Progress } from './engine.ts';
+import { type Calculation, type Engine, freshBookId, type Progress } from './engine.ts';
 import { reasonOf } from './values.ts';
 
 /** The value of one formula cell, and of the cells it spills over, itself first. */
@@ -40,8 +40,8 @@ const keep = (kept: KeptReasons, sheet: number, key: string, reason: string): vo
 /** Calculates a workbook. `engine` is used for it alone from then on. */
 export async function calculateBook(engine: Engine, book: Book, progress?: Progress): Promise<SheetResult[]> {
   const kept: KeptReasons = bookReasons(book, engine.knows);
-  for (let attempt = 0; ; attempt += 1) {
-    const id = `book${attempt}`;
+  for (;;) {
+    const id = freshBookId();
     openBook(engine, book, id, kept);
     const { data, circular } = await untilSteady(engine, id, progress);
     const late = circular ? await circles(engine) : unexpectedTables(book, data, id, kept);

@@ -23,7 +23,6 @@ import {
 } from '@univerjs/engine-formula';
 import { UniverSheetsPlugin } from '@univerjs/sheets';
 import enUS from '@univerjs/sheets/locale/en-US';
-import { CalculationMode, UniverSheetsFormulaPlugin } from '@univerjs/sheets-formula';
 import { type Answer, type Cell, CellError, type OutCell } from '../functions/calling/cell.ts';
 import { type EngineFunction, register } from './adapter.ts';
 import { registerArrayArea } from './array-area.ts';
@@ -54,13 +53,19 @@ export interface Engine {
   dispose(): void;
 }
 
-/** The empty workbook that formulas without a sheet of their own are calculated in. */
-const EMPTY_BOOK = 'empty';
 const EMPTY_SHEET = 'sheet';
 
-/** An empty workbook of one sheet. */
+let booksOpened = 0;
+
+/** A name for a workbook that no other had: the engine keeps read formulas by workbook, for all engines of a process together. */
+export function freshBookId(): string {
+  booksOpened += 1;
+  return `book${booksOpened}`;
+}
+
+/** An empty workbook of one sheet, for formulas without a sheet of their own. */
 export const emptyBook = (rowCount: number, columnCount: number): Partial<IWorkbookData> & { id: string } => ({
-  id: EMPTY_BOOK,
+  id: freshBookId(),
   sheetOrder: [EMPTY_SHEET],
   sheets: { [EMPTY_SHEET]: { id: EMPTY_SHEET, name: 'Sheet1', rowCount, columnCount, cellData: {} } },
 });
@@ -75,7 +80,6 @@ export function createEngine(functions: readonly EngineFunction[], { repaired = 
   });
   univer.registerPlugin(UniverFormulaEnginePlugin);
   univer.registerPlugin(UniverSheetsPlugin);
-  univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.NO_CALCULATION });
   const injector = univer.__getInjector();
   let book = emptyBook(1, 1);
   univer.createUnit(UniverInstanceType.UNIVER_SHEET, book);

@@ -1,9 +1,10 @@
-/** Built-in functions of the engine that are wrong as shipped (version 0.25.1) and can be put right from outside. */
+/** What the engine does wrong as shipped (version 0.25.1) and can be put right from outside. */
 
-import type { Injector } from '@univerjs/core';
+import { CellValueType, type ICellData, type Injector } from '@univerjs/core';
 import {
   ArrayValueObject,
   BaseFunction,
+  BaseReferenceObject,
   type BaseValueObject,
   ErrorType,
   ErrorValueObject,
@@ -91,10 +92,30 @@ function later(start: BaseValueObject, months: BaseValueObject): BaseValueObject
   return result >= 0 ? NumberValueObject.create(result) : ErrorValueObject.create(ErrorType.NUM);
 }
 
+/** An empty text, in a form that the engine does not take for a blank cell. */
+const EMPTY_TEXT: ICellData = { v: '', t: CellValueType.STRING, f: '=""' };
+
+let emptyTextsAreRepaired = false;
+
+/**
+ * A cell whose formula answers `""` is taken for a blank one as shipped: `=A1*2` is 0 and ISBLANK is TRUE, where a spreadsheet program says
+ * #VALUE! and FALSE. Our functions answer `""` on blank rows, so it matters here.
+ */
+function repairEmptyTexts(): void {
+  if (emptyTextsAreRepaired) return;
+  emptyTextsAreRepaired = true;
+  const shipped = BaseReferenceObject.prototype.getCellData;
+  BaseReferenceObject.prototype.getCellData = function getCellData(row, column) {
+    const cell = shipped.call(this, row, column);
+    return cell?.v === '' && cell.t === CellValueType.STRING ? EMPTY_TEXT : cell;
+  };
+}
+
 /** Puts the repaired functions in place of the shipped ones. Call it after the first workbook was created, which restores those. */
 export function repair(injector: Injector): void {
   const service = injector.get(IFunctionService);
   const sort = service.getExecutor('SORT');
   if (sort !== undefined && sort !== null && !(sort instanceof Sort)) service.registerExecutors(new Sort(sort));
   service.registerExecutors(new Edate('EDATE'));
+  repairEmptyTexts();
 }
