@@ -4,7 +4,9 @@
  * Runs in the browser and in Node. Writing to disk is Node alone: import `write-beside.ts` for it.
  */
 
-export { toEngine, toStored, translateFormula } from './formula-text.ts';
+export { type Comparison, compareWorkbooks } from './compare.ts';
+export { toEngine, toStored } from './formula-text.ts';
+export { translateFormula, translator } from './translate-formula.ts';
 export type {
   BookCell,
   BookFormula,

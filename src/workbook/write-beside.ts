@@ -1,0 +1,45 @@
+/** Writes a file whole or not at all. Node alone. */
+
+import { randomBytes } from 'node:crypto';
+import { open, rename, stat, unlink } from 'node:fs/promises';
+import { basename, dirname, join } from 'node:path';
+import { WorkbookError } from './workbook-error.ts';
+
+const REASONS: Readonly<Record<string, string>> = {
+  EACCES: 'the folder does not let anybody write into it. Choose another folder',
+  EPERM: 'it is read-only or open in another program. Close it there or choose another name',
+  EBUSY: 'it is open in another program. Close it there',
+  EROFS: 'the disk is read-only. Choose another folder',
+  ENOSPC: 'the disk is full. Make room and try again',
+  EDQUOT: 'your share of the disk is full. Make room and try again',
+  ENOENT: 'its folder does not exist. Make the folder first',
+  ENOTDIR: 'its folder is a file. Choose another folder',
+  EISDIR: 'a folder has that name. Choose another name',
+};
+
+/**
+ * Writes a new file beside `path` and then gives it that name, so that `path` is the old file or the new one and never half of either.
+ * The file's permissions stay. Throws a `WorkbookError` with one plain line.
+ */
+export async function writeBeside(path: string, bytes: Uint8Array): Promise<void> {
+  const beside = join(dirname(path), `.${basename(path)}.${randomBytes(6).toString('hex')}.part`);
+  try {
+    const mode = await stat(path).then(
+      (old) => old.mode & 0o777,
+      () => undefined,
+    );
+    const file = await open(beside, 'wx', mode ?? 0o666);
+    try {
+      if (mode !== undefined) await file.chmod(mode);
+      await file.writeFile(bytes);
+      await file.sync();
+    } finally {
+      await file.close();
+    }
+    await rename(beside, path);
+  } catch (error) {
+    await unlink(beside).catch(() => undefined);
+    const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+    throw new WorkbookError(`${basename(path)} could not be written: ${REASONS[code] ?? `the disk answered ${code}`}`);
+  }
+}
