@@ -1,9 +1,8 @@
 /**
- * Formulas as the engine needs them: three things that it reads wrongly (version 0.25.1) are written in another way that means the same.
+ * Formulas as the engine needs them: two things that it reads wrongly (version 0.25.1) are written in another way that means the same.
  *
  * - Numbers with an exponent or with more than 15 digits are taken for texts.
  * - A minus in front of a text, a name or an array gives #NAME?; in front of brackets it is understood.
- * - A LAMBDA that LET keeps under a name cannot be called as `f(2)`, but as `(f)(2)`.
  */
 
 import { bare, type Token, tokens } from './formula-text.ts';
@@ -37,7 +36,6 @@ export function forEngine(formula: string): string {
   const all = tokens(bare(formula));
   const solid = all.filter((token) => token.kind !== 'space');
   const before = new Map(solid.map((token, i) => [token, solid[i - 1]]));
-  const own = new Set(solid.filter((token) => token.kind === 'name').map((token) => token.text.toUpperCase()));
   let arrayEnd = -1;
   let minusEnd = -1;
   let written = '';
@@ -48,7 +46,6 @@ export function forEngine(formula: string): string {
     if (text === '{') arrayEnd = endOfArray(all, i);
     let piece = text;
     if (kind === 'number') piece = plainNumber(text, i < arrayEnd);
-    else if (kind === 'function' && own.has(text.toUpperCase())) piece = `(${text})`;
     if (minus && text === '{') {
       minusEnd = arrayEnd;
       piece = `(${piece}`;

@@ -62,7 +62,7 @@ export function notCheckedReason(formula: string, knows: Knows): string | undefi
   const unknown = calledNames(all).find((name) => !knows(name));
   if (unknown === undefined) return faultyMeeting(formula);
   return ownNames(all).has(unknown)
-    ? `${unknown}: a LAMBDA kept under a name cannot be called like this here; put brackets around the name`
+    ? `${unknown}: a LAMBDA kept under a name cannot be called here`
     : `${unknown}: there is no such function here`;
 }
 
@@ -84,6 +84,7 @@ function faultyPiece(all: readonly Token[], i: number): string | undefined {
   const { kind, text } = all[i]!;
   const before = all[i - 1];
   const next = all[i + 1];
+  if (isFaultyCall(all, i)) return 'a LAMBDA kept under a name cannot be called here';
   if (text === '#' && kind === 'operator') return 'a reference to a whole spill (A1#) is not understood here';
   const isPrefix =
     before === undefined || before.kind === 'operator' || before.kind === 'separator' || /[({]/.test(before.text);
@@ -122,6 +123,18 @@ function faultyMeeting(formula: string): string | undefined {
       return 'the part that two references share (a space between them) is not understood here';
   }
   return undefined;
+}
+
+/** `(f)(2)`: only a LAMBDA that stands right there is called, anything else is passed over. */
+function isFaultyCall(all: readonly Token[], i: number): boolean {
+  if (all[i]!.text !== '(' || all[i - 1]?.text !== ')') return false;
+  let depth = 0;
+  for (let at = i - 1; at >= 0; at -= 1) {
+    if (all[at]!.text === ')') depth += 1;
+    if (all[at]!.text === '(') depth -= 1;
+    if (depth === 0) return all[at - 1] === undefined || functionName(all[at - 1]!.text) !== 'LAMBDA';
+  }
+  return true;
 }
 
 const isReference = (token: Token): boolean =>
