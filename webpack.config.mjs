@@ -1,6 +1,7 @@
 // In: the JavaScript that TypeScript wrote to build/, so that type errors stop a build and webpack needs no TypeScript loader.
 // Out: one file a bundle in dist/. Add a bundle as another object of the list at the end; `build.mjs --only NAME` builds one alone.
 import { resolve } from 'node:path';
+import MinimizerPlugin from 'minimizer-webpack-plugin';
 import webpack from 'webpack';
 
 const root = import.meta.dirname;
@@ -41,5 +42,25 @@ export default [
     output: { path: resolve(root, 'dist'), filename: '[name].js', module: true, library: { type: 'module' } },
     // Read by people when something fails, and never sent anywhere.
     optimization: { minimize: false },
+  },
+  {
+    ...common('workbench'),
+    target: ['web', 'es2022'],
+    entry: {
+      workbench: [
+        ...['core', 'data-validation', 'conditional-formatting'].map(
+          (name) => `@univerjs/preset-sheets-${name}/lib/index.css`,
+        ),
+        './src/texts/look.css',
+        './src/workbench/workbench.css',
+        './build/workbench/main.js',
+      ],
+    },
+    experiments: { css: true },
+    output: { path: resolve(root, 'dist'), filename: '[name].js', cssFilename: '[name].css' },
+    // The one minimizer of those tried that takes seconds, not minutes, for the grid.
+    optimization: {
+      minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify, extractComments: false })],
+    },
   },
 ];
