@@ -34,7 +34,8 @@ export const WET_BULB_LIMITS = {
  * @param temperature of the air [°C]
  * @param humidity relative humidity [fraction]
  * @returns wet-bulb temperature [°C], 1.0 too low to 0.65 too high
- * Limits: −20 to 50 °C, 5 to 99 %, 101.325 kPa; not cold and very dry at once.
+ * Limits: −20 to 50 °C, 5 to 99 %, 101.325 kPa; not cold and very dry at once. The fit takes humidity as a ratio of moistures; from 35 °C up,
+ * where that differs from the ratio of pressures on a hygrometer, it is up to 1.1 °C too high.
  * Source: R. Stull, Wet-bulb temperature from relative humidity and air temperature, J. Appl. Meteorol. Climatol. 50 (2011) 2267.
  * Example: 20 °C at 50 %, 13.7 °C.
  */
