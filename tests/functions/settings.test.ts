@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { Answer, Argument } from '../../src/functions/calling/cell.ts';
 import { functions } from '../../src/functions/index.ts';
+import { difference } from './compare.ts';
 
 const settings = functions.find((f) => f.id === 'SETTINGS')!;
 const table = (argument?: Argument) => settings.call(argument === undefined ? [] : [argument]) as Answer[][];
@@ -63,5 +64,5 @@ test('calibration with both ends has that range, and what it was measured with k
   const ends = (name: string) => rows.find(([first]) => first === name)!.slice(4, 6);
   expect(ends('calibration')).toEqual([1, 1.25]);
   for (const name of ['layer thickness', 'finish coat', 'water ratio', 'waste']) expect(ends(name)).toEqual(['', '']);
-  expect(ends('flange')).toEqual([4, 7]);
+  expect(difference([ends('flange')], [[4, 7]])).toBeUndefined();
 });
