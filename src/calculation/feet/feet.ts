@@ -15,10 +15,11 @@
 
 import { amount, Fault, isPositive, mustBePositive, noAnswer, type Result } from '../result.ts';
 import type { Settings } from '../settings.ts';
+import { longerFirst } from '../size/longer-first.ts';
 import { footSize } from './foot.ts';
 import { longHeavy } from './long-heavy.ts';
 import { footOutline, isInside, type Outline } from './outline.ts';
-import { planSizes } from './plan-sizes.ts';
+
 import { balanceFault, distance, type Feet, isPoint, type Point } from './points.ts';
 import { spacedFeet } from './spaced-feet.ts';
 import { symmetricFeet } from './symmetric-feet.ts';
@@ -70,7 +71,11 @@ const spreadOut = (curve: Outline, balance: Point, apart: number): Placed | unde
   const known = Math.max(same?.margin ?? 0, LEAST_MARGIN * curve.halfWidth);
   const free = threeFeet(curve, balance, known);
   if (same && (!free || same.margin >= NEARLY_BEST * free.margin)) return same;
-  const best = free && areApart(free.feet, apart) ? free : spacedFeet(curve, balance, apart);
+  if (free && areApart(free.feet, apart)) return { feet: inOrder(free.feet, balance), margin: free.margin };
+  // Two feet too close: the best has two just far enough apart, or is a lesser triangle with all of them farther apart.
+  const spaced = spacedFeet(curve, balance, apart);
+  const lesser = threeFeet(curve, balance, Math.max(known, spaced?.margin ?? 0), (feet) => areApart(feet, apart));
+  const best = lesser ?? spaced;
   if (same && best && same.margin >= NEARLY_BEST * best.margin) return same;
   return best && { feet: inOrder(best.feet, balance), margin: best.margin };
 };
@@ -109,7 +114,7 @@ export const feet = (
   );
   if (!isInside(curve, quarter)) return outside;
 
-  const [along, across] = planSizes(length, width, settings);
+  const [along, across] = longerFirst(length, width, settings);
   const fixed = longHeavy(along, across, totalWeight, settings) ? movedIn(curve, quarter, along, size) : undefined;
   if (fixed) return mirrored(fixed, mirrorX, mirrorY);
 

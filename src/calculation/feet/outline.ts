@@ -12,8 +12,9 @@
  */
 
 import type { Settings } from '../settings.ts';
+import { longerFirst } from '../size/longer-first.ts';
 import { footSize } from './foot.ts';
-import { planSizes } from './plan-sizes.ts';
+
 import { lengthOf, type Point } from './points.ts';
 
 /** A convex closed curve around the origin, alike on both sides of both axes. */
@@ -30,14 +31,11 @@ export interface Outline {
   readonly exit: (from: Point, e: Point) => Point;
 }
 
-/** Steps of Newton's method after which a ray that only grazes the curve is taken as it is. */
-const MOST_STEPS = 20;
-
-/** Longest step of Newton's method [rad]. */
-const LONGEST_STEP = 0.5;
+/** Steps after which a ray that only grazes the curve is taken as it is. */
+const MOST_STEPS = 60;
 
 /** A step so short that the next one would be below rounding, since the error is squared each time [rad]. */
-const LAST_STEP = 1e-8;
+const LAST_STEP = 1e-6;
 
 const clamp = (x: number, least: number, most: number): number => Math.min(Math.max(x, least), most);
 
@@ -59,11 +57,13 @@ const besideEllipse = (a: number, b: number, delta: number): Outline | undefined
     const ex = e[0];
     let y = from[1];
     let ey = e[1];
-    // With corners the curve is two arcs; the ray is mirrored so that it leaves through the upper one.
+    // With corners the curve is two arcs; the ray is mirrored so that it leaves through the upper one. Which arc that is follows from
+    // the sides of the ray on which the corners are.
     let below = false;
     if (cornered) {
-      const across = Math.abs(x - (y * ex) / ey) < halfLength;
-      below = ey === 0 ? y < 0 : ey < 0 ? y <= 0 || across : y < 0 && !across;
+      const plus = -ex * y - ey * (halfLength - x);
+      const minus = -ex * y - ey * (-halfLength - x);
+      below = plus <= 0 && minus >= 0 ? false : plus >= 0 && minus <= 0 ? true : plus > 0 === ex > 0;
       if (below) {
         y = -y;
         ey = -ey;
@@ -81,10 +81,21 @@ const besideEllipse = (a: number, b: number, delta: number): Outline | undefined
     const way = (Math.sqrt(Math.max(0, half * half - square * rest)) - half) / square;
     let cosine = scaledX + way * scaledEx;
     let sine = scaledY + way * scaledEy;
+    const first = 1 / Math.sqrt(cosine * cosine + sine * sine);
+    cosine *= first;
+    sine *= first;
+    // The root lies between the two points at which the curve runs along the ray; they close in on it.
+    const widest = 1 / Math.sqrt(a * a * ey * ey + b * b * ex * ex);
+    let leftCosine = -ey * a * widest;
+    let leftSine = ex * b * widest;
+    let rightCosine = -leftCosine;
+    let rightSine = -leftSine;
+    if (!(rightCosine * sine - rightSine * cosine > 0)) {
+      cosine = -rightSine;
+      sine = rightCosine;
+    }
+    let before = Infinity;
     for (let step = 0; step < MOST_STEPS; step++) {
-      const unit = 1 / Math.sqrt(cosine * cosine + sine * sine);
-      cosine *= unit;
-      sine *= unit;
       if (cornered && sine < leastSine) {
         sine = leastSine;
         cosine = cosine < 0 ? -mostCosine : mostCosine;
@@ -92,12 +103,29 @@ const besideEllipse = (a: number, b: number, delta: number): Outline | undefined
       const perN = 1 / Math.sqrt(a * a * sine * sine + b * b * cosine * cosine);
       const pushed = delta * perN;
       const beside = ex * sine * (b + pushed * a) - ey * cosine * (a + pushed * b) - offset;
-      const slope = (1 + pushed * perN * perN * a * b) * (ex * b * cosine + ey * a * sine);
-      const turn = slope > 0 ? clamp(-beside / slope, -LONGEST_STEP, LONGEST_STEP) : 0;
-      const before = cosine;
-      cosine -= sine * turn;
-      sine += before * turn;
-      if (Math.abs(turn) < LAST_STEP) break;
+      if (beside > 0) {
+        leftCosine = cosine;
+        leftSine = sine;
+      } else {
+        rightCosine = cosine;
+        rightSine = sine;
+      }
+      const turn = -beside / ((1 + pushed * perN * perN * a * b) * (ex * b * cosine + ey * a * sine));
+      const turned = cosine - sine * turn;
+      const turnedSine = sine + cosine * turn;
+      // Newton's step where it stays between the two points and comes nearer fast enough, else the middle between them.
+      const isGood =
+        Math.abs(beside) <= before / 2 &&
+        rightCosine * turnedSine - rightSine * turned >= 0 &&
+        turned * leftSine - turnedSine * leftCosine >= 0;
+      const isLast = Math.abs(turn) < LAST_STEP;
+      before = Math.abs(beside);
+      cosine = isGood || isLast ? turned : leftCosine + rightCosine;
+      sine = isGood || isLast ? turnedSine : leftSine + rightSine;
+      const unit = 1 / Math.sqrt(cosine * cosine + sine * sine);
+      cosine *= unit;
+      sine *= unit;
+      if (isLast) break;
     }
     if (cornered && sine < leastSine) {
       sine = leastSine;
@@ -155,7 +183,7 @@ export const parallelCurve = (
   offset: number,
   settings: Settings,
 ): Outline | undefined => {
-  const [along, across] = planSizes(length, width, settings);
+  const [along, across] = longerFirst(length, width, settings);
   const beside = settings.shape === 'ellipsoid' ? besideEllipse : besideRectangle;
   return beside(along / 2, across / 2, offset);
 };

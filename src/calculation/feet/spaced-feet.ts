@@ -1,84 +1,106 @@
 /**
- * The triangle with the largest margin whose feet keep a least distance from each other.
+ * The triangle with the largest margin of those with two feet at just the least distance from each other.
  *
- * Needed only where the best triangle of all has two feet closer than that: a balance point near the edge, or large feet. All triangles of
- * a coarse ring of points are looked at, then the best is closed in on with ever shorter steps.
+ * Needed only where the best triangle of all has two feet closer than that: a balance point near the edge, or large feet. One foot goes once around, the
+ * second is at the least distance from it, the third where it leaves most margin.
  */
 
+import { largest } from './largest.ts';
 import { type Outline, pointAt, ring } from './outline.ts';
-import { cross, distance, type Point } from './points.ts';
-import type { Placed } from './three-feet.ts';
+import { cross, distance, type Feet, type Point } from './points.ts';
+import { type Placed, root } from './three-feet.ts';
 
-/** Points of the coarse ring. A multiple of 24, so that triangles with equal sides, ends of axes and corners of a box are in it. */
-const RING = 120;
+/** Places of a foot to look at. A multiple of 24, so that ends of axes and corners of a box are among them. */
+const PLACES = 120;
 
-/** Places of each foot in a round of closing in: this many on either side. */
-const REACH = 2;
+/** Angle from one of them to the next [rad]. */
+const STEP = (2 * Math.PI) / PLACES;
 
-/** Rounds, and what each leaves of the step before. */
-const ROUNDS = 40;
-const SHRINK = 0.7;
+/** Cuts of the golden section around the best third foot, at first and in the end, and around the best first one. */
+const ROUGH_CUTS = 8;
+const FINE_CUTS = 30;
+const CUTS = 30;
+
+/** Places of the first foot that are worth closing in on. */
+const CHOSEN = 3;
 
 /** Relative slack of the least distance, so that feet exactly that far apart are. */
-const SLACK = 1e-12;
+const SLACK = 1e-9;
+
+interface Found extends Placed {
+  /** Where the first foot is, as an angle around the outline [rad]. */
+  readonly angle: number;
+}
 
 /**
  * @param curve where the centres of the feet may be
  * @param balance balance point
  * @param apart least distance of two feet [m]
- * @returns the best triangle, or undefined where no three feet are that far apart
+ * @returns the best triangle, or undefined where no three feet are that far apart with two just so
  */
 export const spacedFeet = (curve: Outline, balance: Point, apart: number): Placed | undefined => {
+  const places = ring(curve, PLACES);
   const tooClose = -4 * (curve.halfLength + curve.halfWidth) - distance([0, 0], balance);
-  /** Margin of an edge; below every margin, and the lower the closer, where its feet stand too close. */
+  /** Distance of the balance point to an edge; below every such distance, and the lower the closer, where its feet stand too close. */
   const edge = (a: Point, b: Point): number => {
     const side = distance(a, b);
     return side >= apart * (1 - SLACK) ? cross(a, b, balance) / side : tooClose + side - apart;
   };
+  const score = ([a, b, c]: Feet): number => Math.min(edge(a, b), edge(b, c), edge(c, a));
 
-  const step = (2 * Math.PI) / RING;
-  const points = ring(curve, RING);
-  let angles: readonly [number, number, number] = [0, step, 2 * step];
-  let best = -Infinity;
-  for (let i = 0; i < RING; i++) {
-    for (let j = i + 1; j < RING; j++) {
-      const first = edge(points[i]!, points[j]!);
-      if (!(first > best)) continue;
-      for (let k = j + 1; k < RING; k++) {
-        const second = edge(points[j]!, points[k]!);
-        if (!(second > best)) continue;
-        const score = Math.min(first, second, edge(points[k]!, points[i]!));
-        if (score > best) {
-          best = score;
-          angles = [i * step, j * step, k * step];
-        }
-      }
+  /** Angles at which a second foot is at the least distance from the first. */
+  const seconds = (first: Point, angle: number): readonly number[] => {
+    const spare = (at: number): number => distance(first, pointAt(curve, at)) - apart;
+    const found: number[] = [];
+    let before = -apart;
+    for (let i = 1; i <= PLACES; i++) {
+      const at = angle + i * STEP;
+      const now = i === PLACES ? -apart : spare(at);
+      // From the side that is far enough to the root, so that the feet are not too close.
+      if (before < 0 && now >= 0) found.push(at - root((way) => spare(at - way), 0, STEP));
+      if (before >= 0 && now < 0) found.push(at - STEP + root((way) => spare(at - STEP + way), 0, STEP));
+      before = now;
     }
-  }
+    return found;
+  };
 
-  let reach = step / REACH;
-  for (let round = 0; round < ROUNDS; round++) {
-    const around = (angle: number) =>
-      Array.from({ length: 2 * REACH + 1 }, (_, i) => {
-        const moved = angle + (i - REACH) * reach;
-        return { moved, point: pointAt(curve, moved) };
-      });
-    const [ones, twos, threes] = [around(angles[0]), around(angles[1]), around(angles[2])];
-    for (const a of ones)
-      for (const b of twos) {
-        const first = edge(a.point, b.point);
-        if (!(first > best)) continue;
-        for (const c of threes) {
-          const score = Math.min(first, edge(b.point, c.point), edge(c.point, a.point));
-          if (score > best) {
-            best = score;
-            angles = [a.moved, b.moved, c.moved];
-          }
+  const withFirstAt = (angle: number, cuts: number): Found | undefined => {
+    const first = pointAt(curve, angle);
+    let best: Found | undefined;
+    for (const at of seconds(first, angle)) {
+      const second = pointAt(curve, at);
+      const with3 = (third: Point): number => Math.min(edge(second, third), edge(third, first));
+      let most = -Infinity;
+      let place = 0;
+      for (let i = 0; i < PLACES; i++) {
+        const margin = with3(places[i]!);
+        if (margin > most) {
+          most = margin;
+          place = i;
         }
       }
-    reach *= SHRINK;
+      const near = largest((turn) => with3(pointAt(curve, turn)), place * STEP, STEP, cuts);
+      const third = pointAt(curve, near);
+      const feet: Feet = [first, second, with3(third) >= most ? third : places[place]!];
+      const margin = score(feet);
+      if (margin > tooClose / 2 && !(best && best.margin >= margin)) best = { feet, margin, angle };
+    }
+    return best;
+  };
+
+  // Near the edge only a foot close to the balance point helps, which the ring may miss: that place comes on top.
+  const nearest = withFirstAt(Math.atan2(balance[1] / curve.halfWidth, balance[0] / curve.halfLength), FINE_CUTS);
+  const rough = places
+    .map((_, i) => withFirstAt(i * STEP, ROUGH_CUTS))
+    .filter((found) => found !== undefined)
+    .sort((a, b) => b.margin - a.margin)
+    .slice(0, CHOSEN)
+    .concat(nearest ?? []);
+  let best: Found | undefined;
+  for (const start of rough) {
+    const angle = largest((at) => withFirstAt(at, FINE_CUTS)?.margin ?? tooClose, start.angle, STEP, CUTS);
+    for (const found of [start, withFirstAt(angle, FINE_CUTS)])
+      if (found && !(best && best.margin >= found.margin)) best = found;
   }
-  // Compared with half of the penalty: margins are never that low, feet too close always lower.
-  if (!(best > tooClose / 2)) return undefined;
-  return { feet: [pointAt(curve, angles[0]), pointAt(curve, angles[1]), pointAt(curve, angles[2])], margin: best };
+  return best;
 };

@@ -9,6 +9,7 @@
  * Corners inside the outline are never better: moved outwards, the triangle holds all it held before.
  */
 
+import { largest } from './largest.ts';
 import { type Outline, pointAt, ring } from './outline.ts';
 import { cross, distance, type Feet, lengthOf, type Point } from './points.ts';
 
@@ -19,7 +20,7 @@ export interface Placed {
 }
 
 /** Corners to look at around the outline. A multiple of 8, so that the ends of the axes and the corners of a box are among them. */
-const CORNERS = 64;
+const CORNERS = 48;
 
 /** Angle from one of them to the next [rad]. */
 const STEP = (2 * Math.PI) / CORNERS;
@@ -30,12 +31,8 @@ const FIRST_LOOK = 4;
 /** Rounds of closing in on the best corner: how far to both sides [steps], and in how many cuts of the golden section. */
 const NARROWING = [
   [1, 8],
-  [0.05, 8],
-  [0.003, 8],
+  [0.03, 9],
 ] as const;
-
-/** Ratio of the golden section [1]. */
-const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /** Steps to a root, and when it is good enough [1, relative]. */
 const ROOT_STEPS = 60;
@@ -103,44 +100,9 @@ const slack = (curve: Outline, v: Point, balance: Point, r: number): number => {
   return leftOf(feet[1], feet[2], balance) - r;
 };
 
-/** The largest margin of a triangle with a corner in v; `atLeast` where none is larger. Room falls at least as fast as the margin grows. */
-const largestFrom = (curve: Outline, v: Point, balance: Point, atLeast: number): number => {
-  const room = slack(curve, v, balance, atLeast);
-  const most = Math.min(distance(v, balance), curve.halfWidth, curve.halfLength, atLeast + room);
-  return room > 0 ? root((r) => slack(curve, v, balance, r), atLeast, most) : atLeast;
-};
-
-/** Where, within `reach` of an angle, a corner leaves most room at a margin: golden section. */
-const roomiestNear = (
-  curve: Outline,
-  balance: Point,
-  margin: number,
-  angle: number,
-  reach: number,
-  steps: number,
-): number => {
-  const room = (at: number): number => slack(curve, pointAt(curve, at), balance, margin);
-  let from = angle - reach;
-  let to = angle + reach;
-  let low = to - GOLDEN * (to - from);
-  let high = from + GOLDEN * (to - from);
-  let atLow = room(low);
-  let atHigh = room(high);
-  for (let i = 0; i < steps; i++) {
-    if (atLow > atHigh) {
-      to = high;
-      [high, atHigh] = [low, atLow];
-      low = to - GOLDEN * (to - from);
-      atLow = room(low);
-    } else {
-      from = low;
-      [low, atLow] = [high, atHigh];
-      high = from + GOLDEN * (to - from);
-      atHigh = room(high);
-    }
-  }
-  return atLow > atHigh ? low : high;
-};
+/** The largest margin of a triangle with a corner in v; `atLeast` where none is larger. */
+const largestFrom = (curve: Outline, v: Point, balance: Point, atLeast: number): number =>
+  root((r) => slack(curve, v, balance, r), atLeast, Math.min(distance(v, balance), curve.halfWidth, curve.halfLength));
 
 /** The corners worth looking at: mirror images of others are left out where the balance point is on an axis. */
 const corners = (balance: Point): readonly number[] => {
@@ -153,9 +115,15 @@ const corners = (balance: Point): readonly number[] => {
  * @param curve where the centres of the feet may be
  * @param balance balance point inside of it
  * @param atLeast a margin above 0 that is known to be possible, or that must be beaten to matter [m]
+ * @param fits which triangles count
  * @returns the best triangle, or undefined where none beats `atLeast`
  */
-export const threeFeet = (curve: Outline, balance: Point, atLeast: number): Placed | undefined => {
+export const threeFeet = (
+  curve: Outline,
+  balance: Point,
+  atLeast: number,
+  fits: (feet: Feet) => boolean = () => true,
+): Placed | undefined => {
   const points = ring(curve, CORNERS);
   const point = (i: number): Point => points[(i + CORNERS) % CORNERS]!;
   let margin = atLeast;
@@ -172,8 +140,10 @@ export const threeFeet = (curve: Outline, balance: Point, atLeast: number): Plac
       }
       return room > 0;
     });
-    const larger = most > 0 ? largestFrom(curve, point(roomiest), balance, margin) : margin;
-    if (!(larger > margin)) return [];
+    if (!(most > 0)) return [];
+    const larger = largestFrom(curve, point(roomiest), balance, margin);
+    if (!(larger > margin && fits(touching(curve, point(roomiest), balance, larger))))
+      return left.filter((i) => i !== roomiest);
     best = roomiest;
     margin = larger;
     return left;
@@ -186,10 +156,11 @@ export const threeFeet = (curve: Outline, balance: Point, atLeast: number): Plac
   if (best === undefined) return undefined;
 
   let angle = best * STEP;
-  for (const [reach, steps] of NARROWING) {
-    const found = roomiestNear(curve, balance, margin, angle, reach * STEP, steps);
+  for (const [reach, cuts] of NARROWING) {
+    const room = (at: number): number => slack(curve, pointAt(curve, at), balance, margin);
+    const found = largest(room, angle, reach * STEP, cuts);
     const larger = largestFrom(curve, pointAt(curve, found), balance, margin);
-    if (larger > margin) {
+    if (larger > margin && fits(touching(curve, pointAt(curve, found), balance, larger))) {
       margin = larger;
       angle = found;
     }
