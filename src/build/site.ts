@@ -1,0 +1,72 @@
+/** The files that a web server hands out so that a spreadsheet can load the add-in, beside the bundle itself. */
+import { copyFileSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { helpFiles } from './help-pages.ts';
+import { LOCAL_BASE_URL, metadata } from './metadata.ts';
+
+/** Sizes of the icons that the manifest names [px]. */
+export const ICON_SIZES = [16, 32, 64, 80];
+
+/**
+ * An address under which the add-in may stand: https, no query, no closing slash.
+ *
+ * @throws with what to change
+ */
+export const checkedBaseUrl = (given: string): string => {
+  let url: URL;
+  try {
+    url = new URL(given);
+  } catch {
+    throw new Error(`"${given}" is not an address. Give one such as https://example.org/jackets`);
+  }
+  if (url.protocol !== 'https:')
+    throw new Error(`"${given}" is not an https address. Spreadsheets load add-ins over https only.`);
+  if (url.search || url.hash || url.username || url.password)
+    throw new Error(
+      `"${given}" has more than a host and a folder. Give only those, such as https://example.org/jackets`,
+    );
+  return url.origin + url.pathname.replace(/\/+$/, '');
+};
+
+/** The manifest with another address: pages below it, and its host as the add-in's own. */
+export const manifestFor = (manifest: string, baseUrl: string): string =>
+  manifest
+    .replaceAll(`<AppDomain>${LOCAL_BASE_URL}</AppDomain>`, `<AppDomain>${new URL(baseUrl).origin}</AppDomain>`)
+    .replaceAll(LOCAL_BASE_URL, baseUrl);
+
+/**
+ * Writes all files but the bundle.
+ *
+ * @param root the project's folder
+ * @param to folder for the site, which is made if it is not there
+ * @param baseUrl where the folder will stand in the web
+ */
+export const writeSite = (root: string, to: string, baseUrl: string = LOCAL_BASE_URL): void => {
+  mkdirSync(join(to, 'help'), { recursive: true });
+  mkdirSync(join(to, 'icons'), { recursive: true });
+  writeFileSync(join(to, 'functions.json'), `${JSON.stringify(metadata(baseUrl), null, 2)}\n`);
+  writeFileSync(
+    join(to, 'manifest.xml'),
+    manifestFor(readFileSync(join(root, 'manifest/manifest.xml'), 'utf8'), baseUrl),
+  );
+  copyFileSync(join(root, 'src/addin/taskpane.html'), join(to, 'taskpane.html'));
+  for (const size of ICON_SIZES) {
+    const name = `icon-${size}.png`;
+    copyFileSync(join(root, 'manifest/icons', name), join(to, 'icons', name));
+  }
+  copyFileSync(join(root, 'src/texts/look.css'), join(to, 'look.css'));
+  copyFileSync(join(root, 'src/texts/look.css'), join(to, 'help/look.css'));
+  copyFileSync(join(root, 'src/build/help.css'), join(to, 'help/help.css'));
+  for (const [name, text] of helpFiles()) writeFileSync(join(to, 'help', name), text);
+};
+
+/** Names of everything in a folder and its folders, sorted, with `/` between. */
+export const filesIn = (folder: string): string[] =>
+  readdirSync(folder, { withFileTypes: true, recursive: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) =>
+      join(entry.parentPath, entry.name)
+        .slice(folder.length + 1)
+        .replaceAll('\\', '/'),
+    )
+    .sort();

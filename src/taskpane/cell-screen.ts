@@ -1,0 +1,209 @@
+/** This cell: what was calculated, from what, and how each number is known; or why there is an error. */
+import { isCellError } from '../functions/calling/cell.ts';
+import { FOLLOW, PLANNING } from '../texts/cautions.ts';
+import { type Account, accountOf, type InputLine, type SettingLine } from './account.ts';
+import { cautionsBeside } from './caution-card.ts';
+import { button, element, folded } from './element.ts';
+import { readFormula } from './formula.ts';
+import type { Screen, ScreenTools } from './screen.ts';
+import { type ActiveCell, SheetProblem } from './sheet-host.ts';
+
+const nameOf = ({ sheet, address }: ActiveCell): string => `${address} on ${sheet}`;
+
+const inputRow = ({ name, value, from }: InputLine): HTMLElement =>
+  element(
+    'div',
+    {},
+    element('dt', {}, name.replaceAll('_', ' ')),
+    element(
+      'dd',
+      {},
+      element('span', { class: 'number' }, value),
+      from !== '' && element('code', { class: 'from' }, from),
+    ),
+  );
+
+const settingRow = ({ name, value, own, basis }: SettingLine): HTMLElement =>
+  element(
+    'div',
+    {},
+    element('dt', {}, name),
+    element(
+      'dd',
+      {},
+      element('span', { class: 'number' }, value),
+      element('span', { class: 'from' }, own ? 'set by you' : basis),
+    ),
+  );
+
+const list = (rows: readonly HTMLElement[]): HTMLElement => element('dl', { class: 'pairs' }, ...rows);
+
+const settingsOf = ({ settings }: Account): HTMLElement | undefined => {
+  if (!settings.length) return undefined;
+  const own = settings.filter((one) => one.own).length;
+  const words = own === 0 ? `${settings.length}, all by default` : `${settings.length}, ${own} set by you`;
+  return folded(`Settings: ${words}`, list(settings.map(settingRow)));
+};
+
+/** What to do where a call fails or cannot be followed. */
+const askTheSheet = (formula: string): HTMLElement =>
+  element(
+    'p',
+    {},
+    'To see the reason in the sheet, type into an empty cell: ',
+    element('code', { class: 'formula' }, formula),
+  );
+
+const accountElement = (account: Account, tools: ScreenTools): HTMLElement => {
+  const { f, call, result, reason, notFollowed, inputs, doubts } = account;
+  const box = element('article', { class: 'account' }, element('h3', {}, f?.question ?? `JACKET.${call.id}`));
+  if (result !== undefined) {
+    box.append(element('p', { class: 'result' }, result));
+    box.append(element('p', { class: 'faint' }, f!.result.what));
+  }
+  if (reason !== undefined)
+    box.append(
+      element('div', { class: 'reason' }, element('strong', {}, 'Why there is an error'), element('p', {}, reason)),
+    );
+  if (notFollowed !== undefined) box.append(element('p', {}, notFollowed));
+  if (doubts.length)
+    box.append(
+      element(
+        'div',
+        { class: 'reason' },
+        element('strong', {}, 'Doubtful'),
+        ...doubts.map((text) => element('p', {}, text)),
+      ),
+    );
+  const beside = cautionsBeside(f?.hurts, `${PLANNING} ${FOLLOW}`);
+  if (beside) box.append(beside);
+  if (inputs.length) box.append(element('h4', {}, 'From'), list(inputs.map(inputRow)));
+  const settings = settingsOf(account);
+  if (settings) box.append(settings);
+  if (!f) return box;
+  if (notFollowed !== undefined) box.append(askTheSheet(account.checkFormula));
+  const limits = f.limits.filter(({ holds }) => !holds).map(({ text }) => element('li', {}, text));
+  box.append(
+    folded(
+      'How it is calculated, and how that is known',
+      element('p', {}, f.equation),
+      element('p', {}, `${f.basis}: ${f.source}`),
+      limits.length > 0 && element('ul', {}, ...limits),
+    ),
+    element(
+      'p',
+      {},
+      element('a', { href: tools.helpAddress(f.id), target: '_blank', rel: 'noopener' }, `Help for ${f.id}`),
+    ),
+  );
+  return box;
+};
+
+/** What an error means that no call of ours gives. */
+const errorWords = (cell: ActiveCell, ours: boolean): string | undefined => {
+  if (!isCellError(cell.value)) return undefined;
+  if (ours && cell.value.code === '#NAME?')
+    return 'The sheet does not know the function yet. Calculate the workbook again; if that does not help, close the pane and open it again.';
+  if (ours && cell.value.code === '#BUSY!') return 'The sheet is still calculating.';
+  if (ours && cell.value.code === '#SPILL!')
+    return 'The result needs more cells than are free. Clear the cells below and to the right.';
+  return cell.value.reason || undefined;
+};
+
+const nothingHere = (cell: ActiveCell | undefined, tools: ScreenTools): readonly HTMLElement[] => [
+  element(
+    'p',
+    { class: 'lead' },
+    cell ? `${nameOf(cell)} holds no function for storage jackets.` : 'No cell is selected.',
+  ),
+  element(
+    'p',
+    {},
+    'Select a cell with one, and this page tells what went in, which defaults were used and how each is known.',
+  ),
+  element(
+    'p',
+    { class: 'actions' },
+    button('Find a function', () => tools.show('find'), 'main'),
+  ),
+];
+
+const contents = async (tools: ScreenTools): Promise<readonly HTMLElement[]> => {
+  const cell = await tools.host.selection();
+  const { calls, whole } = readFormula(cell?.formula ?? '');
+  if (!cell || calls.length === 0) return nothingHere(cell, tools);
+  const accounts: Account[] = [];
+  for (const call of calls) accounts.push(await accountOf(call, tools.host, cell));
+  const error = errorWords(cell, true);
+  const made: HTMLElement[] = [
+    element(
+      'p',
+      { class: 'where' },
+      element('strong', {}, nameOf(cell)),
+      element('code', { class: 'formula' }, cell.formula),
+    ),
+  ];
+  if (error !== undefined && !accounts.some(({ reason }) => reason === error))
+    made.push(
+      element('div', { class: 'reason' }, element('strong', {}, 'Why there is an error'), element('p', {}, error)),
+    );
+  if (!whole)
+    made.push(
+      element(
+        'p',
+        { class: 'faint' },
+        'The formula goes on calculating with what stands below; the sheet shows the end result.',
+      ),
+    );
+  made.push(...accounts.map((account) => accountElement(account, tools)));
+  if (isCellError(cell.value) && tools.host.can('recalculate'))
+    made.push(
+      element(
+        'p',
+        { class: 'actions' },
+        button('Calculate the workbook again', () => {
+          tools.host.recalculate().then(
+            () => tools.say('Calculated again.'),
+            (problem: unknown) => tools.say(problemWords(problem)),
+          );
+        }),
+      ),
+    );
+  return made;
+};
+
+/** What people are told when the sheet cannot do something. */
+export const problemWords = (problem: unknown): string =>
+  problem instanceof SheetProblem
+    ? problem.message
+    : 'That did not work. Select the cell again, or open the pane again.';
+
+export const cellScreen: Screen = {
+  id: 'cell',
+  title: 'This cell',
+  mount: (place, tools) => {
+    const body = element('div', {});
+    place.append(element('h2', { tabindex: '-1' }, 'What does this cell say?'), body);
+    let asked = 0;
+    let shown = '';
+    return {
+      refresh: async () => {
+        asked += 1;
+        const mine = asked;
+        let made: readonly HTMLElement[];
+        try {
+          made = await contents(tools);
+        } catch (problem) {
+          made = [element('p', {}, problemWords(problem))];
+        }
+        // Another cell was selected meanwhile: its own call of this function shows it.
+        if (mine !== asked) return;
+        // Nothing new: what somebody has unfolded stays so.
+        const text = made.map(({ outerHTML }) => outerHTML).join('');
+        if (text === shown) return;
+        shown = text;
+        body.replaceChildren(...made);
+      },
+    };
+  },
+};
