@@ -44,6 +44,16 @@ export default [
     optimization: { minimize: false },
   },
   {
+    ...common('functions'),
+    target: ['web', 'es2022'],
+    entry: { functions: ['./src/texts/look.css', './src/taskpane/pane.css', './build/addin/start.js'] },
+    experiments: { css: true },
+    output: { path: resolve(root, 'dist'), filename: '[name].js', cssFilename: '[name].css' },
+    optimization: {
+      minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify, extractComments: false })],
+    },
+  },
+  {
     ...common('workbench'),
     target: ['web', 'es2022'],
     entry: {

@@ -1,11 +1,12 @@
-// Builds what the product runs from: TypeScript to build/, then webpack to dist/. `--only NAME` makes one bundle.
+// Builds what the product runs from: TypeScript to build/, then webpack to dist/. `--only NAME` makes one bundle, `--out FOLDER` puts it elsewhere.
+// With the bundle `functions` come the files that a web server hands out beside it; `--base-url ADDRESS` says where they will stand.
 //
 // Finished files are moved into dist/ in one step each, and one build waits for another, so that several commands may start at once.
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join, resolve } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
 
 export const root = resolve(import.meta.dirname, '../..');
@@ -60,13 +61,13 @@ function compile() {
   return run.status === 0 ? '' : `${run.stdout}${run.stderr}` || 'TypeScript stopped without a word';
 }
 
-/** Webpack to a folder of its own, then file by file into dist/. */
-async function bundle(names) {
+/** Webpack to a folder of its own, then file by file to where they belong. */
+async function bundle(names, to) {
   const { default: webpack } = await import('webpack');
   const { default: configs } = await import('../../webpack.config.mjs');
   const chosen = configs.filter(({ name }) => names.length === 0 || names.includes(name));
   if (chosen.length === 0) throw new Error(`There is no bundle ${names.join(', ')}`);
-  const fresh = join(dist, `.new-${process.pid}`);
+  const fresh = join(to, `.new-${process.pid}`);
   try {
     const compiler = webpack(chosen.map((config) => ({ ...config, output: { ...config.output, path: fresh } })));
     const stats = await new Promise((done, fail) => {
@@ -74,23 +75,31 @@ async function bundle(names) {
     });
     await new Promise((done) => compiler.close(done));
     if (stats.hasErrors() || stats.hasWarnings()) throw new Error(stats.toString({ preset: 'errors-warnings' }));
-    for (const file of readdirSync(fresh)) renameSync(join(fresh, file), join(dist, file));
+    for (const file of readdirSync(fresh)) renameSync(join(fresh, file), join(to, file));
   } finally {
     rmSync(fresh, { recursive: true, force: true });
   }
 }
 
+const compiled = (path) => import(pathToFileURL(join(root, 'build', path)).href);
+
 /** Builds the named bundles, or all. Throws with what is wrong. Call it through `alone`. */
-export async function build(names = []) {
+export async function build(names = [], { to = dist, baseUrl } = {}) {
   const complaints = compile();
   if (complaints) throw new Error(complaints);
-  await bundle(names);
+  const address = baseUrl && (await compiled('build/site.js')).checkedBaseUrl(baseUrl);
+  await bundle(names, to);
+  if (names.length === 0 || names.includes('functions')) (await compiled('build/site.js')).writeSite(root, to, address);
 }
 
 if (process.argv[1] && resolve(process.argv[1]) === fileURLToPath(import.meta.url)) {
-  const { values } = parseArgs({ options: { only: { type: 'string', multiple: true, default: [] } } });
+  const text = { type: 'string' };
   try {
-    await alone(() => build(values.only));
+    const { values } = parseArgs({
+      options: { only: { ...text, multiple: true, default: [] }, 'base-url': text, out: text },
+    });
+    const to = values.out && resolve(values.out);
+    await alone(() => build(values.only, { to, baseUrl: values['base-url'] }));
   } catch (error) {
     process.stderr.write(`${error.message}\n`);
     process.exitCode = 1;
