@@ -1,6 +1,6 @@
 /** A workbook as the engine takes it: cells, filled-down formulas as one, names and tables. */
 
-import { CellValueType, type ICellData, type IWorkbookData } from '@univerjs/core';
+import { CellValueType, type ICellData, type Injector, type IWorkbookData } from '@univerjs/core';
 import { IDefinedNamesService, ISuperTableService } from '@univerjs/engine-formula';
 import { SCOPE_WORKBOOK_VALUE_DEFINED_NAME } from '@univerjs/sheets';
 import { overArea } from './array-area.ts';
@@ -103,13 +103,17 @@ function formulaFor({ text, fills, area }: SheetFormula): string {
   return `=${overArea(written, area.lastRow - area.firstRow + 1, area.lastColumn - area.firstColumn + 1)}`;
 }
 
+/** A function of an add-in is kept as a dynamic array even where it answers one value. */
+const fillsOneCell = ({ fills, area }: SheetFormula): boolean =>
+  fills === 'single' || (fills === 'dynamic' && area !== undefined && cellCount(area) === 1);
+
 /** One formula filled over several cells costs the engine little more than one cell: it reads it once and moves it. */
 class Groups {
   readonly #marks = new Map<string, string>();
 
   /** The cell of a formula: in full where it is met first, and a mark of the same formula elsewhere. */
   cell(formula: SheetFormula, row: number, column: number): ICellData {
-    if (formula.fills !== 'single') return { f: formulaFor(formula) };
+    if (!fillsOneCell(formula)) return { f: formulaFor(formula) };
     const form = formula.group ?? seenFrom(formula.text, row, column);
     // A table's own row is looked up from the cell itself, which a moved formula does not do.
     if (formula.group === undefined && formula.text.includes('[')) return { f: formulaFor(formula) };
@@ -181,8 +185,13 @@ const nameText = (text: string): string => {
 /** Opens a workbook in the engine, with its names and tables. */
 export function openBook(engine: Engine, book: Book, id: string, kept: Kept): void {
   engine.open(bookData(book, id, kept));
+  registerNamesAndTables(engine.injector, book, id);
+}
+
+/** Makes the names and tables of a workbook known to an engine. Call it after the engine's first workbook was created. */
+export function registerNamesAndTables(injector: Injector, book: Book, id: string): void {
   const ids = new Map(book.sheets.map((sheet, index) => [sheet.name, sheetId(index)]));
-  const names = engine.injector.get(IDefinedNamesService);
+  const names = injector.get(IDefinedNamesService);
   for (const [index, { name, text, sheet }] of book.names.entries())
     names.registerDefinedName(id, {
       id: `name${index}`,
@@ -190,7 +199,7 @@ export function openBook(engine: Engine, book: Book, id: string, kept: Kept): vo
       formulaOrRefString: nameText(text),
       localSheetId: (sheet === undefined ? undefined : ids.get(sheet)) ?? SCOPE_WORKBOOK_VALUE_DEFINED_NAME,
     });
-  const tables = engine.injector.get(ISuperTableService);
+  const tables = injector.get(ISuperTableService);
   for (const { name, sheet, area, columns, headerRows, totalsRows } of book.tables) {
     const sheetOfTable = ids.get(sheet);
     if (sheetOfTable === undefined) continue;
