@@ -198,7 +198,7 @@ export async function fill(args: readonly string[], output: Output): Promise<num
     const workbook = Workbook.read(readFileSync(input), input);
     const results = await calculate(workbook, output);
     const changed = results.reduce((count, result) => count + changeSheet(workbook, result).length, 0);
-    if (!check) writeBeside(target!, workbook.bytes());
+    if (!check) await writeBeside(target!, workbook.bytes());
     output.out(summary(results, changed, check));
     return check && changed > 0 ? 1 : 0;
   } catch (error) {
