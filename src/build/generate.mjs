@@ -30,7 +30,7 @@ const compiled = (path) => import(pathToFileURL(join(root, 'build', path)).href)
 const filled = (bytes, folder, name) => {
   const [raw, done] = [join(folder, `raw-${name}`), join(folder, name)];
   writeFileSync(raw, bytes);
-  const { status, stdout, stderr } = spawnSync(process.execPath, [join(root, 'dist/cli.js'), 'fill', raw, done], {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [join(root, 'src/build/run.mjs'), 'fill', raw, done], {
     encoding: 'utf8',
   });
   if (status !== 0) throw new Error(`${name} could not be filled:\n${stdout}${stderr}`);

@@ -72,7 +72,7 @@ describe('blank rows stay blank', () => {
   test('in a single call a number typed into the formula does not count, a cell does', () => {
     expect(call('PLASTER', [null, 8], [true, false])).toBe('');
     expect(reason(call('PLASTER', [null, 8], [true, true]))).toBe(
-      '#VALUE! shell_area is blank; type the area of both halves, as SHELL_AREA gives it in m²',
+      '#VALUE! shell_area is blank; type the area of both halves in m²',
     );
     expect(reason(call('PLASTER', [null, 8], [false, false]))).toContain('shell_area is blank');
   });

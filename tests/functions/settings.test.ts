@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import type { Answer, Argument } from '../../src/functions/calling/cell.ts';
+import type { Argument, OutCell } from '../../src/functions/calling/cell.ts';
 import { functions } from '../../src/functions/index.ts';
 import { difference } from './compare.ts';
 
 const settings = functions.find((f) => f.id === 'SETTINGS')!;
-const table = (argument?: Argument) => settings.call(argument === undefined ? [] : [argument]) as Answer[][];
+const table = (argument?: Argument) => settings.call(argument === undefined ? [] : [argument]) as OutCell[][];
 const listed = readFileSync(new URL('settings.tsv', import.meta.url), 'utf8')
   .trimEnd()
   .split('\n')
