@@ -3,13 +3,11 @@
  *
  * length ≥ long ratio × width and total weight ≥ long heavy weight.
  *
+ * No slack: at just the ratio rounding decides, and both places of the feet do there.
  * Source: common practice, no source; the two ends are assumptions of the settings.
  */
 
 import type { Settings } from '../settings.ts';
-
-/** Relative slack, so that a ratio or a weight typed in other units still is the limit. */
-const SLACK = 1e-9;
 
 /**
  * @param length along the jacket [m]
@@ -17,4 +15,4 @@ const SLACK = 1e-9;
  * @param totalWeight jacket and specimen [kg]
  */
 export const longHeavy = (length: number, width: number, totalWeight: number, settings: Settings): boolean =>
-  length >= settings.longRatio * width * (1 - SLACK) && totalWeight >= settings.longHeavyWeight * (1 - SLACK);
+  length >= settings.longRatio * width && totalWeight >= settings.longHeavyWeight;

@@ -1,0 +1,28 @@
+/**
+ * Bolts that hold the two halves together: at least 4, else one for every bolt spacing of the seam.
+ *
+ * n = max(4, ceil(seam/bolt spacing)).
+ *
+ * Limits: a count for planning, not a check of their strength.
+ * Source: assumption; no published spacing was found.
+ * Example: seam 165 cm, spacing 20 cm: 9.
+ */
+
+import { finite, isFault, isPositive, mustBePositive, type Result } from '../result.ts';
+import type { Settings } from '../settings.ts';
+
+/** Fewest bolts: one on either side of both axes. Assumption. */
+export const FEWEST_BOLTS = 4;
+
+/** Relative slack, so that a seam just as long as its spacings needs no bolt more after its units were converted. */
+const SLACK = 1e-9;
+
+/**
+ * @param seam its length [m]
+ * @returns bolts [1]
+ */
+export const bolts = (seam: number, settings: Settings): Result<number> => {
+  if (!isPositive(seam)) return mustBePositive('seam');
+  const count = finite(seam / settings.boltSpacing);
+  return isFault(count) ? count : Math.max(FEWEST_BOLTS, Math.ceil(count * (1 - SLACK)));
+};
