@@ -13,6 +13,7 @@
  * Example: 60 × 40 cm, 10 kg: (−9.70, −14.44), (25.64, 0), (−9.70, 14.44) cm.
  */
 
+import type { Limit } from '../limits.ts';
 import { amount, Fault, isPositive, mustBePositive, noAnswer, type Result } from '../result.ts';
 import type { Settings } from '../settings.ts';
 import { longerFirst } from '../size/longer-first.ts';
@@ -127,3 +128,20 @@ export const feet = (
     ? mirrored(found, mirrorX, mirrorY)
     : new Fault('overflow', '', 'the result is too large to be a number');
 };
+
+/** Size across over size along, below which three feet in an outline are hardly a triangle [1]. Assumption. */
+export const SLIMMEST = 0.05;
+
+export const limits: readonly Limit<Parameters<typeof feet>>[] = [
+  {
+    text: 'a jacket at most 20 times as long as wide',
+    holds: (length, width) => Math.min(length, width) >= SLIMMEST * Math.max(length, width),
+  },
+  {
+    text: 'a balance point in the middle half of the length and the width; nearer to the edge little margin is left',
+    holds: (length, width, _weight, [x, y], settings) => {
+      const [along, across] = longerFirst(length, width, settings);
+      return Math.abs(x) <= along / 4 && Math.abs(y) <= across / 4;
+    },
+  },
+];

@@ -9,7 +9,9 @@
  * Example: feet (0, 0), (60, 0), (20, 40) cm, balance point (25, 12) cm, 500 kg: 191.7, 158.3 and 150 kg.
  */
 
+import type { Limit } from '../limits.ts';
 import { Fault, isPositive, mustBePositive, noAnswer, type Result } from '../result.ts';
+import { holds } from './margin.ts';
 import { balanceFault, cross, type Feet, feetFault, type Point } from './points.ts';
 
 /** Share of the weight below which a lift at a foot is rounding [1]. */
@@ -43,3 +45,10 @@ export const footLoads = (
     ? loads
     : new Fault('overflow', '', 'the result is too large to be a number');
 };
+
+export const limits: readonly Limit<Parameters<typeof footLoads>>[] = [
+  {
+    text: 'a balance point inside the feet or on an edge',
+    holds: (feet, balance) => feetFault(feet) === undefined && holds(feet, balance),
+  },
+];

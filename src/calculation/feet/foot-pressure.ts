@@ -7,6 +7,7 @@
  */
 
 import { GRAVITY } from '../constants.ts';
+import type { Limit } from '../limits.ts';
 import { finite, isPositive, mustBePositive, type Result } from '../result.ts';
 
 /**
@@ -21,3 +22,13 @@ export const footPressure = (load: number, length: number, width: number): Resul
   if (!isPositive(width)) return mustBePositive('width');
   return finite((load * GRAVITY) / length / width);
 };
+
+/** Longest foot over its width up to which the mean pressure says much [1]. Assumption. */
+export const LONGEST_FOOT = 4;
+
+export const limits: readonly Limit<Parameters<typeof footPressure>>[] = [
+  {
+    text: 'a foot at most 4 times as long as wide; a longer one does not press evenly',
+    holds: (_load, length, width) => Math.max(length, width) <= LONGEST_FOOT * Math.min(length, width),
+  },
+];

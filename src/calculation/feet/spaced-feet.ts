@@ -8,7 +8,8 @@
 import { largest } from './largest.ts';
 import { type Outline, pointAt, ring } from './outline.ts';
 import { cross, distance, type Feet, type Point } from './points.ts';
-import { type Placed, root } from './three-feet.ts';
+import { root } from './root.ts';
+import type { Placed } from './three-feet.ts';
 
 /** Places of a foot to look at. A multiple of 24, so that ends of axes and corners of a box are among them. */
 const PLACES = 120;

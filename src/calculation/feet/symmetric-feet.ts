@@ -7,8 +7,8 @@
 
 import type { Outline } from './outline.ts';
 import { distance, type Feet, lengthOf, type Point } from './points.ts';
+import { root } from './root.ts';
 import type { Placed } from './three-feet.ts';
-import { root } from './three-feet.ts';
 
 /** Direction straight across the jacket. */
 const ACROSS: Point = [0, 1];

@@ -9,6 +9,7 @@
  * Example: margin 12 cm, balance point 20 cm high: 30.96 degrees.
  */
 
+import type { Limit } from '../limits.ts';
 import { finite, isFault, isPositive, mustBePositive, type Result } from '../result.ts';
 import { margin } from './margin.ts';
 import type { Feet, Point } from './points.ts';
@@ -28,3 +29,10 @@ export const tipAngle = (feet: Feet, balance: Point, balanceHeight: number): Res
   if (!isPositive(balanceHeight)) return mustBePositive('balance_height');
   return finite(Math.atan(least / balanceHeight) * DEGREES);
 };
+
+export const limits: readonly Limit<Parameters<typeof tipAngle>>[] = [
+  {
+    text: 'a balance point inside the feet; outside of them the jacket tips over by itself',
+    holds: (feet, balance) => !((margin(feet, balance) as number) < 0),
+  },
+];

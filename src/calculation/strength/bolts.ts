@@ -10,12 +10,10 @@
 
 import { finite, isFault, isPositive, mustBePositive, type Result } from '../result.ts';
 import type { Settings } from '../settings.ts';
+import { wholeUp } from '../whole-up.ts';
 
 /** Fewest bolts: one on either side of both axes. Assumption. */
 export const FEWEST_BOLTS = 4;
-
-/** Relative slack, so that a seam just as long as its spacings needs no bolt more after its units were converted. */
-const SLACK = 1e-9;
 
 /**
  * @param seam its length [m]
@@ -24,5 +22,5 @@ const SLACK = 1e-9;
 export const bolts = (seam: number, settings: Settings): Result<number> => {
   if (!isPositive(seam)) return mustBePositive('seam');
   const count = finite(seam / settings.boltSpacing);
-  return isFault(count) ? count : Math.max(FEWEST_BOLTS, Math.ceil(count * (1 - SLACK)));
+  return isFault(count) ? count : Math.max(FEWEST_BOLTS, wholeUp(count));
 };

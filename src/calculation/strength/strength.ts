@@ -10,7 +10,7 @@
 
 import { footSize } from '../feet/foot.ts';
 import type { Limit } from '../limits.ts';
-import { type Fault, finite, isFault, isPositive, mustBePositive, type Result } from '../result.ts';
+import { Fault, isFault, isPositive, mustBePositive, type Result } from '../result.ts';
 import type { Settings } from '../settings.ts';
 import { thickness } from '../shell/thickness.ts';
 import { longerFirst } from '../size/longer-first.ts';
