@@ -1,4 +1,6 @@
 /** Lays out sample workbooks: cells with a look, formulas in the form that files keep, and the parts that a reader expects. */
+
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import {
   type Cell,
   type CellStyle,
@@ -22,23 +24,36 @@ const WARN = '7A5200';
 const FONT = 'Arial';
 
 /** The looks that a cell of a sample may have. */
-export type Look = 'title' | 'text' | 'faint' | 'heading' | 'input' | 'result' | 'total' | 'caution' | 'label';
+export type Look =
+  | 'title'
+  | 'text'
+  | 'faint'
+  | 'heading'
+  | 'numberHeading'
+  | 'input'
+  | 'result'
+  | 'total'
+  | 'caution'
+  | 'label';
 
 const font = (rgb: string, more: object = {}) => ({ name: FONT, size: 10, color: { rgb }, ...more });
 const fill = (rgb: string) => ({ type: 'pattern' as const, pattern: 'solid' as const, fgColor: { rgb } });
 const rule = { style: 'thin' as const, color: { rgb: LINE } };
 const wrap = { wrapText: true, vertical: 'top' as const };
 
+const heading = (horizontal: 'left' | 'right'): CellStyle => ({
+  font: font(INK, { bold: true }),
+  fill: fill(PAPER),
+  border: { bottom: { style: 'medium', color: { rgb: CLAY } } },
+  alignment: { wrapText: true, vertical: 'bottom', horizontal },
+});
+
 const LOOKS: Readonly<Record<Look, CellStyle>> = {
   title: { font: font(CLAY, { size: 16, bold: true }) },
   text: { font: font(INK), alignment: wrap },
   faint: { font: font(FAINT_INK) },
-  heading: {
-    font: font(INK, { bold: true }),
-    fill: fill(PAPER),
-    border: { bottom: { style: 'medium', color: { rgb: CLAY } } },
-    alignment: { wrapText: true, vertical: 'bottom' },
-  },
+  heading: heading('left'),
+  numberHeading: heading('right'),
   input: { font: font(INK), border: { bottom: rule } },
   result: { font: font(INK), fill: fill(PAPER), border: { bottom: rule } },
   total: { font: font(INK, { bold: true }), border: { top: rule, bottom: rule } },
@@ -99,7 +114,7 @@ export const calculate = (formula: string, look: Look, format?: string, spills?:
   ...(spills ? { spills } : {}),
 });
 
-const ids = functions.map((f) => f.id);
+const ids = functions.map((f) => `JACKET.${f.id}`);
 
 /** A1 for row 0 and column 0. */
 export const address = (row: number, column: number): string => {
@@ -109,17 +124,16 @@ export const address = (row: number, column: number): string => {
   return `${letters}${row + 1}`;
 };
 
-const ours = /(^|[^A-Z_.])JACKET\./;
-
-const cellOf = (plan: CellPlan, at: string): Partial<Cell> => {
+const cellOf = (plan: CellPlan): Partial<Cell> => {
   const style = { ...LOOKS[plan.look], ...(plan.format ? { numFmt: plan.format } : {}) };
   if (plan.formula === undefined) {
     const type = plan.value === null ? 'empty' : (typeof plan.value as 'string' | 'number' | 'boolean');
     return { value: plan.value, type, style };
   }
   const formula = toStored(plan.formula, ids);
-  // Hosts keep every call of ours, also one with a single result, as a dynamic array.
-  const array = plan.spills ?? (ours.test(plan.formula) ? at : undefined);
+  // What spills is marked as a dynamic array. A call with a single result stands as a plain formula: it binds all the same, and a viewer
+  // that does not know the functions shows its cached value, while it would calculate an array anew and fail.
+  const array = plan.spills;
   return {
     value: null,
     type: 'formula',
@@ -133,8 +147,21 @@ const cellOf = (plan: CellPlan, at: string): Partial<Cell> => {
 /** Fixed, so that the same plan gives the same bytes. */
 const WRITTEN = new Date('2026-01-01T00:00:00Z');
 
+/** Takes out the order to calculate everything when the file is opened: a program without our functions would lose the cached values. */
+const keepingValues = (bytes: Uint8Array): Uint8Array => {
+  const parts = unzipSync(bytes);
+  const edit = (part: string, change: (xml: string) => string) => {
+    parts[part] = strToU8(change(strFromU8(parts[part]!)));
+  };
+  edit('xl/workbook.xml', (xml) => xml.replace(/<calcPr[^>]*\/>/, ''));
+  edit('docProps/app.xml', (xml) => xml.replace(/<Application>[^<]*</, '<Application>Storage jackets<'));
+  return zipSync(parts, { level: 6, mtime: WRITTEN });
+};
+
 /** The workbook of a plan, formulas not calculated yet. */
-export const layOut = async (plan: BookPlan): Promise<Uint8Array> =>
+export const layOut = async (plan: BookPlan): Promise<Uint8Array> => keepingValues(await written(plan));
+
+const written = (plan: BookPlan): Promise<Uint8Array> =>
   writeXlsx({
     properties: { title: plan.title, creator: 'Storage jackets', created: WRITTEN, modified: WRITTEN },
     defaultFont: { name: FONT, size: 10 },
@@ -142,7 +169,7 @@ export const layOut = async (plan: BookPlan): Promise<Uint8Array> =>
     sheets: plan.sheets.map((sheet) => {
       const cells = new Map<string, Partial<Cell>>();
       for (const [r, row] of sheet.rows.entries())
-        for (const [c, one] of row.entries()) if (one) cells.set(`${r},${c}`, cellOf(one, address(r, c)));
+        for (const [c, one] of row.entries()) if (one) cells.set(`${r},${c}`, cellOf(one));
       return {
         name: sheet.name,
         columns: sheet.widths.map((width) => ({ width })),

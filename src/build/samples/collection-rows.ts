@@ -35,6 +35,8 @@ const RESULTS = [
   'padding sheets',
   'dry weight',
 ];
+/** The first inputs are text. */
+const TEXT_COLUMNS = 2;
 /** Rows above the headings. */
 const ABOVE = 4;
 const first = ABOVE + 1;
@@ -66,8 +68,10 @@ const headRows = (title: string, units: Units): (CellPlan | null)[][] => [
       const column = address(0, RESULT_COLUMN + i).replace('1', '');
       // Twice as far down as the specimens reach, so that new rows are summed too.
       return SUMMED.has(name)
-        ? calculate(`SUM(${column}${first + 1}:${column}${2 * last})`, 'total', formats(units)[i])
-        : null;
+        ? calculate(`SUM(${column}${first}:${column}${2 * last})`, 'total', formats(units)[i])
+        : name === 'shell area'
+          ? put('sums', 'faint')
+          : null;
     }),
   ],
   [],
