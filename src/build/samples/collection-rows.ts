@@ -96,7 +96,11 @@ const sheetOf = (
   widths: WIDTHS,
   rows: [
     ...headRows(title, units).slice(0, ABOVE - 1),
-    [...INPUTS.map((heading) => put(heading, 'heading')), null, ...RESULTS.map((heading) => put(heading, 'heading'))],
+    [
+      ...INPUTS.map((name, i) => put(name, i < TEXT_COLUMNS ? 'heading' : 'numberHeading')),
+      null,
+      ...RESULTS.map((name) => put(name, 'numberHeading')),
+    ],
     ...SPECIMENS.map((s, i) => [...inputCells(s, units.system), null, ...results(first + i)]),
   ],
   frozen: { rows: ABOVE, columns: 2 },
