@@ -5,7 +5,7 @@ import { readValue, sameValue, storableValue, type ValueContext, writeValue } fr
 import { applyEdits, type Edit, opened, withAttributes } from './edits.ts';
 import type { SharedFormulas } from './shared-formulas.ts';
 import type { RawCell, RawFormula, RawRow, SheetRows } from './sheet-rows.ts';
-import { escapeXml } from './text-escapes.ts';
+import { escapeFormula } from './text-escapes.ts';
 import type { CellUpdate } from './types.ts';
 
 export interface SheetPatch {
@@ -146,8 +146,8 @@ export class SheetPatcher {
   #newFormula(text: string, arrayRef: string | undefined): FormulaChange {
     this.#formulasChanged = true;
     const p = this.#prefix;
-    if (arrayRef === undefined) return { xml: `<${p}f>${escapeXml(text)}</${p}f>`, changed: true, mark: null };
-    const xml = `<${p}f t="array" ref="${arrayRef}">${escapeXml(text)}</${p}f>`;
+    if (arrayRef === undefined) return { xml: `<${p}f>${escapeFormula(text)}</${p}f>`, changed: true, mark: null };
+    const xml = `<${p}f t="array" ref="${arrayRef}">${escapeFormula(text)}</${p}f>`;
     return { xml, changed: true, mark: String(this.#context.dynamicMark()) };
   }
 
@@ -227,7 +227,7 @@ export class SheetPatcher {
       this.#headless.delete(si);
       const name = /^<([^\s/>]+)/.exec(tag)![1]!;
       const start = opened(withAttributes(tag, { ref: this.#newGroupRef(cell) }));
-      return { xml: `${start}${escapeXml(this.#shared.text(cell))}</${name}>`, changed: true };
+      return { xml: `${start}${escapeFormula(this.#shared.text(cell))}</${name}>`, changed: true };
     }
     return { xml: tag + rest, changed: false };
   }

@@ -2,8 +2,7 @@
 
 const ESCAPE = /_x([0-9a-fA-F]{4})_/g;
 /** Characters without a place in XML: most control characters, two that are none, halves of pairs. The carriage return would be read as a line feed. */
-const UNWRITABLE =
-  /[\u0000-\u0008\u000b-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
+const UNWRITABLE = /(?![\t\n\x7f-\x9f])\p{Cc}|[\ufffe\uffff]|\p{Cs}/gu;
 /** An underscore that would be read as the start of an escape. */
 const LOOKS_ESCAPED = /_(?=x[0-9a-fA-F]{4}_)/g;
 
@@ -14,13 +13,14 @@ const escapeOf = (character: string): string =>
 export const decodeEscapes = (text: string): string =>
   text.includes('_x') ? text.replace(ESCAPE, (_, hex: string) => String.fromCharCode(Number.parseInt(hex, 16))) : text;
 
-/** The characters `&`, `<`, `>` as XML text wants them. Formulas and names know no `_x` escapes. */
-export const escapeXml = (text: string): string =>
-  text.replace(/[&<>]/g, (c) => (c === '&' ? '&amp;' : c === '<' ? '&lt;' : '&gt;')).replace(/\r/g, '&#13;');
+const MARKS: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
+
+/** A formula for the file. Its text is not searched for escapes when it is read, so underscores stay. */
+export const escapeFormula = (text: string): string =>
+  text.replace(UNWRITABLE, escapeOf).replace(/[&<>]/g, (mark) => MARKS[mark]!);
 
 /** A cell's text for the file. */
-export const escapeText = (text: string): string =>
-  escapeXml(text.replace(LOOKS_ESCAPED, '_x005F_').replace(UNWRITABLE, escapeOf));
+export const escapeText = (text: string): string => escapeFormula(text.replace(LOOKS_ESCAPED, '_x005F_'));
 
 /** An attribute's value between double quotes. */
-export const escapeAttribute = (text: string): string => escapeXml(text).replace(/"/g, '&quot;');
+export const escapeAttribute = (text: string): string => text.replace(/[&<>"]/g, (mark) => MARKS[mark]!);
