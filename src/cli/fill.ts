@@ -2,13 +2,12 @@
 
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { typedName } from '../engine/adapter.ts';
-import type { Area, Book, SheetFormula, SheetValue } from '../engine/book.ts';
+import type { SheetValue } from '../engine/book.ts';
 import { type Calculated, calculateBook, type SheetResult } from '../engine/calculate-book.ts';
 import { createEngine } from '../engine/engine.ts';
-import { columnLetters, columnNumber } from '../engine/formula-text.ts';
+import { addressOf, isSame, refOf, workbookBook } from '../engine/workbook-book.ts';
 import { functions } from '../functions/index.ts';
-import { type BookFormula, type CellUpdate, toEngine, Workbook, WorkbookError } from '../workbook/index.ts';
+import { type CellUpdate, Workbook, WorkbookError } from '../workbook/index.ts';
 import { writeBeside } from '../workbook/write-beside.ts';
 import type { Output } from './output.ts';
 import { isSameFile } from './same-file.ts';
@@ -21,75 +20,11 @@ as it is. --check writes nothing.
 
 Exit status 0: written, or nothing to change, 1: --check found cells that would change, 2: the workbook cannot be read or written.`;
 
-/** Two numbers closer than this, as a share of the larger one, are the same: it is the rounding of another program's last digits. */
-export const SAME_NUMBER = 1e-12;
-
 /** Lines of a list that are printed; the rest is counted. */
 const MOST_LINES = 50;
 
 /** A progress line is written again when so many more formulas are calculated. */
 const PROGRESS_STEP = 500;
-
-const IDS = functions.map(({ id }) => typedName(id));
-
-/** `B2:C5` as numbers. */
-export function areaOf(ref: string): Area {
-  const [first = '', last = first] = ref.replaceAll('$', '').split(':');
-  const at = (address: string): { row: number; column: number } => {
-    const [, letters = 'A', digits = '1'] = /^([A-Z]+)(\d+)$/i.exec(address) ?? [];
-    return { row: Number(digits), column: columnNumber(letters) };
-  };
-  const start = at(first);
-  const end = at(last);
-  return { firstRow: start.row, firstColumn: start.column, lastRow: end.row, lastColumn: end.column };
-}
-
-const addressOf = (row: number, column: number): string => `${columnLetters(column)}${row}`;
-
-const refOf = (row: number, column: number, rows: number, columns: number): string => {
-  const first = addressOf(row, column);
-  return rows === 1 && columns === 1 ? first : `${first}:${addressOf(row + rows - 1, column + columns - 1)}`;
-};
-
-function formulaOf(formula: BookFormula): SheetFormula {
-  const text = toEngine(formula.text, IDS);
-  if (formula.kind === 'array')
-    return {
-      text,
-      fills: formula.dynamic ? 'dynamic' : 'area',
-      ...(formula.ref === undefined ? {} : { area: areaOf(formula.ref) }),
-    };
-  return { text, fills: 'single', ...(formula.si === undefined ? {} : { group: `file ${formula.si}` }) };
-}
-
-/** The workbook as the engine takes it. A what-if table is a value to it. */
-function toBook(workbook: Workbook): Book {
-  return {
-    sheets: workbook.sheets.map((sheet) => ({
-      name: sheet.name,
-      cells: Array.from(sheet.cells(), ({ row, column, value, formula }) =>
-        formula === undefined || formula.kind === 'dataTable'
-          ? { row, column, value }
-          : { row, column, value, formula: formulaOf(formula) },
-      ).filter(({ value, formula }) => value !== null || formula !== undefined),
-    })),
-    names: workbook.names
-      .filter(({ name }) => !name.startsWith('_xlnm.'))
-      .map(({ name, text, sheet }) => ({
-        name,
-        text: toEngine(text, IDS),
-        ...(sheet === undefined ? {} : { sheet }),
-      })),
-    tables: workbook.tables.map(({ ref, ...table }) => ({ ...table, area: areaOf(ref) })),
-  };
-}
-
-export function isSame(a: SheetValue, b: SheetValue): boolean {
-  if (typeof a === 'number' && typeof b === 'number')
-    return Math.abs(a - b) <= SAME_NUMBER * Math.max(Math.abs(a), Math.abs(b));
-  if (typeof a === 'object' && typeof b === 'object' && a !== null && b !== null) return a.error === b.error;
-  return a === b;
-}
 
 /** What has to be written for one formula: nothing where its values are what the file says. */
 function updatesFor(
@@ -213,7 +148,7 @@ async function calculate(workbook: Workbook, output: Output): Promise<SheetResul
   const engine = createEngine(functions);
   let shown = 0;
   try {
-    return await calculateBook(engine, toBook(workbook), (done, all) => {
+    return await calculateBook(engine, workbookBook(workbook), (done, all) => {
       if (Math.abs(done - shown) < PROGRESS_STEP) return;
       shown = done;
       output.progress(`${done} of ${all} formulas`);

@@ -1,0 +1,18 @@
+/** Sample workbooks that the page offers. */
+
+export interface Sample {
+  readonly file: string;
+  readonly title: string;
+}
+
+/** The first one opens by itself. */
+export const SAMPLES: readonly [Sample, ...Sample[]] = [
+  { file: 'collection-rows.xlsx', title: 'A collection sheet with what its jackets need' },
+];
+
+/** The bytes of a sample. Throws with a sentence for people. */
+export async function fetchSample(file: string): Promise<Uint8Array> {
+  const answer = await fetch(`samples/${file}`);
+  if (!answer.ok) throw new Error(`The sample ${file} is not there.`);
+  return new Uint8Array(await answer.arrayBuffer());
+}
