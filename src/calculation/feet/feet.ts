@@ -32,7 +32,7 @@ export const FEET_MOVED_IN = 0.3;
 /** Share of the best margin that a symmetric triangle must reach to be preferred [1]. Contract of FEET: within 0.1 %. */
 export const NEARLY_BEST = 0.999;
 
-/** A margin so small that any triangle that holds the balance point beats it [share of the half width]. */
+/** A margin below which feet do not hold the balance point but for rounding [share of the half width]. */
 const LEAST_MARGIN = 1e-9;
 
 const sides = ([a, b, c]: Feet): readonly number[] => [distance(a, b), distance(b, c), distance(c, a)];
@@ -101,6 +101,9 @@ export const feet = (
   const fault = balanceFault(balance);
   if (fault) return fault;
 
+  const overflow = new Fault('overflow', '', 'the result is too large to be a number');
+  if (!(length * length + width * width < Infinity)) return overflow;
+
   const size = footSize(settings, length, width);
   const amounts = { foot: amount(size, 'length') };
   const curve = footOutline(length, width, settings);
@@ -121,12 +124,10 @@ export const feet = (
 
   const placed = spreadOut(curve, quarter, size);
   if (!placed) return noAnswer('three feet of {foot} do not fit a foot size apart; set a smaller foot size', amounts);
-  if (!(placed.margin > 0)) return outside;
+  if (!(placed.margin > LEAST_MARGIN * curve.halfWidth)) return outside;
   const right = placed.feet.filter((p) => p[0] > 0).length;
   const found = quarter[0] === 0 && right > 1 ? mirrored(placed.feet, -1, 1) : placed.feet;
-  return found.every(isPoint)
-    ? mirrored(found, mirrorX, mirrorY)
-    : new Fault('overflow', '', 'the result is too large to be a number');
+  return found.every(isPoint) ? mirrored(found, mirrorX, mirrorY) : overflow;
 };
 
 /** Size across over size along, below which three feet in an outline are hardly a triangle [1]. Assumption. */

@@ -37,5 +37,5 @@ export const margin = (feet: Feet, balance: Point = MIDDLE): Result<number> => {
   if (fault) return fault;
   const [a, b, c] = feet;
   const least = Math.min(toSegment(balance, a, b), toSegment(balance, b, c), toSegment(balance, c, a));
-  return finite(holds(feet, balance) ? least : -least);
+  return finite(holds(feet, balance) ? least : 0 - least);
 };

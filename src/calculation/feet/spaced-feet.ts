@@ -25,7 +25,7 @@ const CUTS = 30;
 /** Places of the first foot that are worth closing in on. */
 const CHOSEN = 3;
 
-/** Relative slack of the least distance, so that feet exactly that far apart are. */
+/** Relative excess of the two feet over the least distance, so that rounding does not bring them too close. */
 const SLACK = 1e-9;
 
 interface Found extends Placed {
@@ -45,13 +45,13 @@ export const spacedFeet = (curve: Outline, balance: Point, apart: number): Place
   /** Distance of the balance point to an edge; below every such distance, and the lower the closer, where its feet stand too close. */
   const edge = (a: Point, b: Point): number => {
     const side = distance(a, b);
-    return side >= apart * (1 - SLACK) ? cross(a, b, balance) / side : tooClose + side - apart;
+    return side >= apart ? cross(a, b, balance) / side : tooClose + side - apart;
   };
   const score = ([a, b, c]: Feet): number => Math.min(edge(a, b), edge(b, c), edge(c, a));
 
   /** Angles at which a second foot is at the least distance from the first. */
   const seconds = (first: Point, angle: number): readonly number[] => {
-    const spare = (at: number): number => distance(first, pointAt(curve, at)) - apart;
+    const spare = (at: number): number => distance(first, pointAt(curve, at)) - apart * (1 + SLACK);
     const found: number[] = [];
     let before = -apart;
     for (let i = 1; i <= PLACES; i++) {
