@@ -290,8 +290,8 @@ export const define = <const A extends Kinds>(definition: Definition<A>): Worksh
     if (isCellError(answer)) return answer.reason || `the result is the error ${answer.code}`;
     const bad = isRows(answer) ? answer.flat().find(isCellError) : undefined;
     const doubts = doubtsOf(values, read.settings);
-    if (bad) doubts.unshift(bad.reason);
-    return doubts.length ? clipped(`doubtful: ${doubts.join('; ')}`) : 'ok';
+    if (bad) return bad.reason;
+    return doubts.length ? clipped(`doubtful, outside of what it holds for: ${doubts.join('; ')}`) : 'ok';
   };
 
   /** Runs one row after another through `each`. */

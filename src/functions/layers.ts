@@ -23,7 +23,7 @@ export default define({
   hurts: ['strength'],
   limits: [
     {
-      text: 'above the most layers weight a jacket wants a pallet or a frame, not more layers',
+      text: 'a specimen up to the most layers weight; above it a jacket wants a pallet or a frame, not more layers',
       holds: ({ weight }, { mostLayersWeight }) => weight <= mostLayersWeight,
     },
   ],

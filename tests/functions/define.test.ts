@@ -153,7 +153,9 @@ describe('CHECK', () => {
   test('says ok, the reason, or what is doubtful', () => {
     expect(call('CHECK', ['plaster', 1, 8])).toBe('ok');
     expect(call('CHECK', ['JACKET.PLASTER', 'x', 8])).toBe('shell_area is text; type a number');
-    expect(call('CHECK', ['LAYERS', 800])).toMatch(/^doubtful: above the most layers weight/);
+    expect(call('CHECK', ['LAYERS', 800])).toMatch(
+      /^doubtful, outside of what it holds for: a specimen up to the most layers weight/,
+    );
     expect(reason(call('CHECK', ['PLASTR', 1]))).toContain('did you mean PLASTER?');
   });
 

@@ -1,0 +1,21 @@
+import { bolts } from '../calculation/strength/bolts.ts';
+import { quantity } from './calling/arguments.ts';
+import { define } from './define.ts';
+
+export default define({
+  id: 'BOLTS',
+  topic: 'strength',
+  question: 'How many bolts along the seam?',
+  description: 'Bolts for the flanges of a seam of this length, at least four.',
+  equation: 'max(4, seam/bolt spacing rounded up)',
+  arguments: { seam: quantity('length', 'the length of the seam') },
+  settings: true,
+  result: { kind: 'number', quantity: 'count', what: 'bolts' },
+  examples: [{ args: [165], value: 9 }],
+  basis: 'assumption',
+  source: 'no published spacing was found; four hold the corners',
+  hurts: ['strength'],
+  limits: [{ text: 'an estimate for planning: a bolt spacing is a habit of the shop, not a proof' }],
+  related: ['SEAM'],
+  run: ({ seam }, settings) => bolts(seam, settings),
+});
