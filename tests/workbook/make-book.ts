@@ -25,6 +25,7 @@ export function bookParts(sheet: string, more: Readonly<Record<string, string>> 
 export const zipParts = (parts: Readonly<Record<string, string>>): Uint8Array =>
   zipSync(Object.fromEntries(Object.entries(parts).map(([name, text]) => [name, strToU8(text)])) as Zippable, {
     mtime: new Date(2026, 0, 2, 3, 4, 6),
+    level: 1,
   });
 
 /** A workbook whose sheet holds these rows. */

@@ -134,7 +134,7 @@ describe('refused in one line', () => {
     [
       'more than 1 GB stated',
       () => {
-        let bytes = zipSync(
+        let bytes: Uint8Array = zipSync(
           Object.fromEntries(Array.from({ length: 100 }, (_, i) => [`${i}.xml`, new Uint8Array(20_000)])),
         );
         for (let i = 0; i < 100; i++) bytes = with_(bytes, record(bytes, 1, 2, i) + 24, 0, 0, 0xf0, 0);
