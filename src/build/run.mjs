@@ -4,7 +4,9 @@ import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 
 const root = resolve(import.meta.dirname, '../..');
-const program = join(root, 'dist', 'cli.js');
+/** `rows` stands in a bundle of its own. */
+const bundle = process.argv[2] === 'rows' ? 'rows' : 'cli';
+const program = join(root, 'dist', `${bundle}.js`);
 
 /** When a file was last changed, 0 if there is none. */
 const changed = (file) => statSync(file, { throwIfNoEntry: false })?.mtimeMs ?? 0;
@@ -34,7 +36,7 @@ async function buildIfOld() {
   process.stderr.write('Building, this takes a few seconds…\n');
   const { alone, build } = await import('./build.mjs');
   await alone(async () => {
-    if (isOld()) await build(['cli']);
+    if (isOld()) await build([bundle]);
   });
 }
 

@@ -1,0 +1,1 @@
+export function indexText(folder: string): string;
