@@ -44,6 +44,15 @@ export default [
     optimization: { minimize: false },
   },
   {
+    // By itself, so that it starts without the grid's engine.
+    ...common('rows'),
+    target: 'node20',
+    entry: { rows: './build/cli/rows.js' },
+    experiments: { outputModule: true },
+    output: { path: resolve(root, 'dist'), filename: '[name].js', module: true, library: { type: 'module' } },
+    optimization: { minimize: false },
+  },
+  {
     ...common('functions'),
     target: ['web', 'es2022'],
     entry: { functions: ['./src/texts/look.css', './src/taskpane/pane.css', './build/addin/start.js'] },

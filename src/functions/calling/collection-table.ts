@@ -4,7 +4,7 @@ import { withChanges } from '../../calculation/plans/with-changes.ts';
 import { amount, type Fault, isFault, type Quantity, type Result, wrong } from '../../calculation/result.ts';
 import type { Given, Settings } from '../../calculation/settings.ts';
 import { counted, Refusal } from './arguments.ts';
-import { type Cell, isCellError } from './cell.ts';
+import { type Cell, type CellError, isCellError } from './cell.ts';
 import { COLUMN_NAMES, type CollectionInput, type ColumnName, isBlankRow, readRow } from './collection-inputs.ts';
 import { columnName, findColumns, isHeader } from './header.ts';
 import { clipped, errorOf, reasonOf } from './reasons.ts';
@@ -54,6 +54,8 @@ export interface CollectionTable {
   readonly inputs: ReadonlySet<number>;
   /** What comes out for one row. The note is last and is '' where all is well. */
   readonly row: (cells: readonly Cell[]) => TableCell[];
+  /** What comes out for a row that cannot be calculated. */
+  readonly refused: (cells: readonly Cell[], error: CellError) => TableCell[];
 }
 
 const isNamed = (first: readonly Cell[]): boolean =>
@@ -106,23 +108,27 @@ export const collectionTable = (
   const repeated = named ? first.map((_, i) => i).filter((i) => i < columns.get('length')! && !inputs.has(i)) : [];
   const settingsFor = settingsByRow(settings);
 
+  const leftOf = (cells: readonly Cell[]): TableCell[] => repeated.map((i) => cells[i] ?? null);
+  const refused = (cells: readonly Cell[], error: CellError): TableCell[] => [
+    ...leftOf(cells),
+    '',
+    ...RESULTS.map(() => error),
+    error.reason,
+  ];
   const row = (cells: readonly Cell[]): TableCell[] => {
-    const left = repeated.map((i): TableCell => cells[i] ?? null);
-    if (isBlankRow(cells, columns)) return [...left.map(blankZero), '', ...RESULTS.map(() => ''), ''];
+    if (isBlankRow(cells, columns)) return [...leftOf(cells).map(blankZero), '', ...RESULTS.map(() => ''), ''];
     const input = readRow(cells, columns, settings, system);
-    if (isCellError(input)) return [...left, '', ...RESULTS.map(() => input), input.reason];
+    if (isCellError(input)) return refused(cells, input);
     const own = settingsFor(input);
-    if (isFault(own)) {
-      const error = errorOf(own, system);
-      return [...left, input.padding, ...RESULTS.map(() => error), error.reason];
-    }
-    return [...left, ...resultCells(collectionJacket(input.specimen, own), system)];
+    if (isFault(own)) return refused(cells, errorOf(own, system));
+    return [...leftOf(cells), ...resultCells(collectionJacket(input.specimen, own), system)];
   };
   return {
     header: [...repeated.map((i) => first[i]!), PADDING, ...RESULTS.map(({ name }) => name), NOTE],
     named,
     inputs,
     row,
+    refused,
   };
 };
 
