@@ -120,12 +120,15 @@ const onChange = (listener: () => void): Promise<() => void> =>
   Excel.run(async (context) => {
     const call = async (): Promise<void> => listener();
     const selected = context.workbook.onSelectionChanged.add(call);
-    const calculated = supports('ExcelApi', '1.8') ? context.workbook.worksheets.onCalculated.add(call) : undefined;
+    const { worksheets } = context.workbook;
+    const calculated = supports('ExcelApi', '1.8') ? worksheets.onCalculated.add(call) : undefined;
+    const changed = supports('ExcelApi', '1.9') ? worksheets.onChanged.add(call) : undefined;
     await context.sync();
     return () => {
       void Excel.run(selected.context, async (again) => {
         selected.remove();
         calculated?.remove();
+        changed?.remove();
         await again.sync();
       }).catch(() => undefined); // The page is closing: nobody is left to be told.
     };
