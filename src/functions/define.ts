@@ -291,7 +291,7 @@ export const define = <const A extends Kinds>(definition: Definition<A>): Worksh
     const bad = isRows(answer) ? answer.flat().find(isCellError) : undefined;
     const doubts = doubtsOf(values, read.settings);
     if (bad) return bad.reason;
-    return doubts.length ? clipped(`doubtful, outside of what it holds for: ${doubts.join('; ')}`) : 'ok';
+    return doubts.length ? clipped(`doubtful: this holds for ${doubts.join('; and for ')}`) : 'ok';
   };
 
   /** Runs one row after another through `each`. */
