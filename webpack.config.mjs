@@ -71,6 +71,7 @@ export default [
           (name) => `@univerjs/preset-sheets-${name}/lib/index.css`,
         ),
         './src/texts/look.css',
+        './src/taskpane/pane.css',
         './src/workbench/workbench.css',
         './build/workbench/main.js',
       ],

@@ -49,12 +49,12 @@ const PLAIN_NAME = /^[\p{L}\p{N}_][\p{L}\p{N}_.-]*$/u;
 /** Folders whose files can be had, each with its kinds of files. */
 const FOLDERS = {
   '': { folder: (dist) => dist, kinds: ['.js', '.css'] },
-  samples: { folder: () => join(root, 'sample-workbooks'), kinds: ['.xlsx'] },
+  samples: { folder: (_, samples) => samples, kinds: ['.xlsx'] },
   help: { folder: (dist) => join(dist, 'help'), kinds: ['.html', '.css'] },
 };
 
-/** The file behind an address, or undefined. `dist` is the folder of the bundles. */
-export function fileFor(path, dist) {
+/** The file behind an address, or undefined. `dist` is the folder of the bundles, `samples` that of the sample workbooks. */
+export function fileFor(path, dist, samples) {
   let name;
   try {
     name = decodeURIComponent(path);
@@ -66,7 +66,7 @@ export function fileFor(path, dist) {
   if (more !== undefined || !Object.hasOwn(FOLDERS, folder) || !PLAIN_NAME.test(file)) return undefined;
   const place = FOLDERS[folder];
   if (!place.kinds.includes(extname(file))) return undefined;
-  const found = join(place.folder(dist), file);
+  const found = join(place.folder(dist, samples), file);
   return statSync(found, { throwIfNoEntry: false })?.isFile() ? found : undefined;
 }
 
@@ -76,7 +76,12 @@ const isOurHost = (host, port) => [`localhost:${port}`, `127.0.0.1:${port}`].inc
 /**
  * Starts the server. `ready` is awaited before bundles are sent, so that the page may be asked for while they are built.
  */
-export function serve({ port = PORT, dist = join(root, 'dist'), ready = Promise.resolve() } = {}) {
+export function serve({
+  port = PORT,
+  dist = join(root, 'dist'),
+  samples = join(root, 'sample-workbooks'),
+  ready = Promise.resolve(),
+} = {}) {
   const server = createServer(async (request, response) => {
     const refuse = (status, text) => {
       response.writeHead(status, { 'Content-Type': 'text/plain; charset=utf-8', 'X-Content-Type-Options': 'nosniff' });
@@ -93,7 +98,7 @@ export function serve({ port = PORT, dist = join(root, 'dist'), ready = Promise.
         return refuse(500, `The workbench could not be built: ${error.message}`);
       }
     }
-    const file = fileFor(path, dist);
+    const file = fileFor(path, dist, samples);
     if (file === undefined) return refuse(404, 'There is no such page here.');
     const bytes = readFileSync(file);
     response.writeHead(200, {

@@ -2,6 +2,7 @@
 
 import { type Injector, type IWorkbookData, LocaleType, LogLevel, mergeLocales, Univer } from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
+import { IFunctionService } from '@univerjs/engine-formula';
 import { UniverSheetsConditionalFormattingPreset } from '@univerjs/preset-sheets-conditional-formatting';
 import conditionalFormatsEnglish from '@univerjs/preset-sheets-conditional-formatting/locales/en-US';
 import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
@@ -10,6 +11,7 @@ import { UniverSheetsDataValidationPreset } from '@univerjs/preset-sheets-data-v
 import validationEnglish from '@univerjs/preset-sheets-data-validation/locales/en-US';
 import { descriptions, register } from '../engine/adapter.ts';
 import { registerArrayArea } from '../engine/array-area.ts';
+import { type Book, registerNamesAndTables } from '../engine/book.ts';
 import { repair } from '../engine/repairs.ts';
 import { functions } from '../functions/index.ts';
 import { gridTheme } from './grid-theme.ts';
@@ -17,9 +19,22 @@ import { gridTheme } from './grid-theme.ts';
 export interface Grid {
   readonly api: FUniver;
   readonly injector: Injector;
-  /** Shows a workbook in place of the one before. */
-  show(data: Partial<IWorkbookData> & { id: string }): void;
+  /** Brings the engine to life. What watches the grid must be set up before. */
+  start(): void;
+  /** Whether the engine has a function of that name, in capitals. */
+  knows(name: string): boolean;
+  /** Shows a workbook in place of the one before. `book` tells its names and tables. */
+  show(data: Partial<IWorkbookData> & { id: string }, book: Book): void;
 }
+
+/** Shown until the first file is there. The engine's parts come to life with it. */
+const EMPTY = 'empty';
+const EMPTY_DATA = {
+  id: EMPTY,
+  name: EMPTY,
+  sheetOrder: [EMPTY],
+  sheets: { [EMPTY]: { id: EMPTY, name: ' ', rowCount: 100, columnCount: 26, cellData: {} } },
+};
 
 export function createGrid(container: HTMLElement, dark: boolean): Grid {
   const univer = new Univer({
@@ -44,7 +59,7 @@ export function createGrid(container: HTMLElement, dark: boolean): Grid {
         zoomSlider: false,
         addSheetButtonConfig: { show: false },
       },
-      formula: { description: descriptions(functions), initialFormulaComputing: CalculationMode.NO_CALCULATION },
+      formula: { description: descriptions(functions), initialFormulaComputing: CalculationMode.FORCED },
       sheets: { clipboardConfig: { hidePasteOptions: true } },
     }),
     UniverSheetsDataValidationPreset(),
@@ -57,19 +72,22 @@ export function createGrid(container: HTMLElement, dark: boolean): Grid {
     }
   const api = FUniver.newAPI(univer);
   const injector = univer.__getInjector();
-  let shown: string | undefined;
+  let shown = EMPTY;
   return {
     api,
     injector,
-    show(data) {
-      if (shown !== undefined) api.disposeUnit(shown);
+    knows: (name) => injector.get(IFunctionService).hasExecutor(name),
+    start() {
+      api.createWorkbook(EMPTY_DATA);
+      // The first workbook restores the shipped functions, so ours come after it.
+      repair(injector);
+      register(injector, functions);
+      registerArrayArea(injector);
+    },
+    show(data, book) {
+      api.disposeUnit(shown);
       api.createWorkbook(data);
-      if (shown === undefined) {
-        // The first workbook restores the shipped functions, so ours come after it.
-        repair(injector);
-        register(injector, functions);
-        registerArrayArea(injector);
-      }
+      registerNamesAndTables(injector, book, data.id);
       shown = data.id;
     },
   };

@@ -3,11 +3,19 @@
 export interface Sample {
   readonly file: string;
   readonly title: string;
+  /** Sheet and cell that are shown first. */
+  readonly sheet?: string;
+  readonly cell?: string;
 }
 
 /** The first one opens by itself. */
 export const SAMPLES: readonly [Sample, ...Sample[]] = [
-  { file: 'collection-rows.xlsx', title: 'A collection sheet with what its jackets need' },
+  {
+    file: 'collection-rows.xlsx',
+    title: 'A collection sheet with what its jackets need',
+    sheet: 'Spilled',
+    cell: 'C5',
+  },
 ];
 
 /** The bytes of a sample. Throws with a sentence for people. */

@@ -81,7 +81,7 @@ export interface SaveOptions {
   readonly handle?: FileHandle;
   readonly changed?: number;
   /** Asks whether to write over a file that somebody else changed meanwhile. */
-  readonly confirmOverwrite: (name: string) => boolean;
+  readonly confirmOverwrite: () => Promise<boolean>;
 }
 
 /** Writes a file. */
@@ -89,7 +89,7 @@ export async function saveFile(data: Uint8Array | string, options: SaveOptions):
   const { name, kind, handle, changed, confirmOverwrite } = options;
   if (handle && (await mayWrite(handle))) {
     const before = await handle.getFile();
-    if (changed !== undefined && before.lastModified !== changed && !confirmOverwrite(name))
+    if (changed !== undefined && before.lastModified !== changed && !(await confirmOverwrite()))
       return { where: 'none', name };
     await writeTo(handle, data);
     return { where: 'file', name: handle.name, handle, changed: (await handle.getFile()).lastModified };
