@@ -215,7 +215,8 @@ export const define = <const A extends Kinds>(definition: Definition<A>): Worksh
     notes: CallNotes | undefined,
   ): boolean => {
     let strict = false;
-    for (const [i, kind] of list.entries()) {
+    for (let i = 0; i < list.length; i++) {
+      const kind = list[i]!;
       if (kind.takes !== 'cells') continue;
       if (shape ? !columns[i] : notes?.fromCells && notes.fromCells[i] !== true) continue;
       const cell = cells[i] as Cell;
@@ -262,11 +263,13 @@ export const define = <const A extends Kinds>(definition: Definition<A>): Worksh
     return values as ValuesOf<A>;
   };
 
-  const cellsAt = (p: Prepared, r: number, c: number): readonly Argument[] =>
-    p.fixed.map((one, i) => {
-      const column = p.columns[i];
-      return column ? (column[r]?.[c] ?? null) : one;
-    });
+  /** Puts the cells of one row of a column call into `cells`, where what is fixed stands already. */
+  const takeCells = ({ columns }: Prepared, r: number, c: number, cells: Argument[]): void => {
+    for (let i = 0; i < columns.length; i++) {
+      const column = columns[i];
+      if (column) cells[i] = column[r]?.[c] ?? null;
+    }
+  };
 
   const out = (values: ValuesOf<A>, { settings, system }: ReadSettings, notes?: CallNotes): Answer => {
     const answer = run(values, settings, system, notes);
@@ -304,9 +307,13 @@ export const define = <const A extends Kinds>(definition: Definition<A>): Worksh
     if (isCellError(p)) return each(p, METRIC);
     if (!p.shape) return each(valuesOf(p.fixed, p, notes), p.read);
     const rows: OutCell[][] = [];
+    const cells = [...p.fixed];
     for (let r = 0; r < p.shape.rows; r++) {
       const row: OutCell[] = [];
-      for (let c = 0; c < p.shape.columns; c++) row.push(each(valuesOf(cellsAt(p, r, c), p), p.read) as OutCell);
+      for (let c = 0; c < p.shape.columns; c++) {
+        takeCells(p, r, c, cells);
+        row.push(each(valuesOf(cells, p), p.read) as OutCell);
+      }
       rows.push(row);
     }
     return rows;
