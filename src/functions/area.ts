@@ -9,6 +9,11 @@ export default define({
   description: 'Surface area of a specimen from its three sizes.',
   equation:
     'ellipsoid: S = 2πc² + (2πab/sin φ)·(E·sin²φ + F·cos²φ) with cos φ = c/a; box: 2(lw + lh + wh); cylinder: perimeter of the end × length + 2 × area of the end; all × relief factor',
+  math: String.raw`S_{\text{ellipsoid}} = 2\pi c^2 + \frac{2\pi a b}{\sin\varphi}\left(E\sin^2\varphi + F\cos^2\varphi\right), \quad \cos\varphi = \frac{c}{a}
+S_{\text{box}} = 2\left(l\,w + l\,h + w\,h\right)
+S_{\text{cylinder}} = P\,l + 2A_{\text{end}}
+\text{area} = \text{relief factor} \times S
+a \ge b \ge c = \text{half sizes}, \quad P = \text{perimeter of the end}`,
   arguments: { length: LENGTH, width: WIDTH, height: HEIGHT },
   settings: true,
   result: { kind: 'number', quantity: 'area', what: 'surface area of the specimen' },

@@ -13,6 +13,8 @@ export default define({
   question: 'Where is the balance point?',
   description: 'Balance point from a scale reading under each foot.',
   equation: 'Σ reading × position / Σ reading',
+  math: String.raw`\mathbf{b} = \frac{\sum r_i\,\mathbf{p}_i}{\sum r_i}
+r_i = \text{readings}, \quad \mathbf{p}_i = \text{places of the feet}`,
   arguments: { feet: FEET, readings: numbers('mass', 'the three scale readings', { zero: true }) },
   settings: false,
   result: {

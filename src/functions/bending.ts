@@ -10,6 +10,8 @@ export default define({
   question: 'How hard does it bend between its supports?',
   description: 'Largest bending moment on two supports, each at the inset from an end.',
   equation: 'max(w·a²/2, |w·L·(L − 4a)/8|), w weight per length, a inset',
+  math: String.raw`M = \max\left(\frac{w\,a^2}{2},\ \left|\frac{w\,L\left(L - 4a\right)}{8}\right|\right), \quad w = \frac{\text{weight} \times g}{L}
+a = \text{inset}, \quad L = \text{length}`,
   arguments: {
     length: LENGTH,
     total_weight: TOTAL_WEIGHT,

@@ -8,6 +8,7 @@ export default define({
   question: 'How many bolts along the seam?',
   description: 'Bolts for the flanges of a seam of this length, at least four.',
   equation: 'max(4, seam/bolt spacing rounded up)',
+  math: String.raw`\text{bolts} = \max\left(4,\ \left\lceil\frac{\text{seam}}{\text{bolt spacing}}\right\rceil\right)`,
   arguments: { seam: quantity('length', 'the length of the seam') },
   settings: true,
   result: { kind: 'number', quantity: 'count', what: 'bolts' },

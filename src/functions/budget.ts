@@ -69,6 +69,9 @@ export default define({
   question: 'What is to be bought for all of them?',
   description: 'Sums a table such as that of COLLECTION: needed, packs, left over and cost of each item.',
   equation: 'packs = the sum of the column ÷ pack, rounded up; left over = packs × pack − sum; cost = packs × price',
+  math: String.raw`\text{packs} = \left\lceil\frac{\sum\text{needed}}{\text{pack}}\right\rceil
+\text{left over} = \text{packs} \times \text{pack} - \sum\text{needed}
+\text{cost} = \text{packs} \times \text{price}`,
   arguments: { table: table('a table with a row of names, such as COLLECTION gives') },
   settings: true,
   result: {

@@ -13,6 +13,9 @@ export default define({
   description: 'What was used over what was estimated, and its 95 % interval: the three calibration settings.',
   equation:
     'R = Σused/Σestimated; R ± t·√(Σ(used − R·estimated)²/(n − 1)/n)/mean estimated, Student’s t of n − 1 degrees of freedom; low end at least 0',
+  math: String.raw`R = \frac{\sum u_i}{\sum e_i}
+R \pm \frac{t_{n-1}}{\bar{e}}\sqrt{\frac{\sum\left(u_i - R\,e_i\right)^2}{n\left(n - 1\right)}}
+u_i = \text{used}, \quad e_i = \text{estimated}, \quad n = \text{jobs}`,
   arguments: {
     estimated: numbers('mass', 'the plaster estimated for each jacket, or any one material', { zero: true }),
     used: numbers('mass', 'what each jacket really took, in the same unit', { zero: true }),

@@ -8,6 +8,7 @@ export default define({
   question: 'How much modelling clay?',
   description: 'Mass of clay for pockets of this area.',
   equation: 'area × clay thickness × clay density',
+  math: String.raw`\text{clay} = \text{area} \times \text{clay thickness} \times \text{clay density}`,
   arguments: { area: quantity('clayArea', 'the area to cover with clay') },
   settings: true,
   result: { kind: 'number', quantity: 'mass', what: 'modelling clay' },

@@ -8,6 +8,7 @@ export default define({
   question: 'How much glass cloth?',
   description: 'Running length of cloth off the roll, laps and waste included.',
   equation: 'area·layers·(piece/(piece − lap))²·(1 + waste)/roll width',
+  math: String.raw`\text{cloth} = \frac{\text{area} \times \text{layers}}{\text{roll width}}\left(\frac{\text{piece}}{\text{piece} - \text{lap}}\right)^2\left(1 + \text{waste}\right)`,
   arguments: { shell_area: SHELL_AREA, layers: LAYERS },
   settings: true,
   result: { kind: 'number', quantity: 'clothLength', what: 'cloth off the roll' },

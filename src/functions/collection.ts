@@ -11,6 +11,7 @@ export default define({
   question: 'What do the jackets of a whole collection need?',
   description: 'Table with one row for each specimen: materials, weights, feet, strength and crew.',
   equation: 'for each row the same as PLAN, with the padding of that row',
+  math: String.raw`\text{row}_i = \text{PLAN}\left(\text{length}_i,\ \text{width}_i,\ \text{height}_i,\ \text{weight}_i,\ \text{padding}_i\right)`,
   arguments: { table: table('rows of length, width, height and weight, best under a row of names') },
   settings: true,
   result: {

@@ -32,6 +32,7 @@ export default define({
   question: 'Felt or foam: what is the difference?',
   description: 'The plan of one jacket with felt and with foam, side by side.',
   equation: 'PLAN with felt and PLAN with foam; the difference is foam − felt',
+  math: String.raw`\text{difference} = \text{PLAN}_{\text{foam}} - \text{PLAN}_{\text{felt}}`,
   arguments: { length: single(LENGTH), width: single(WIDTH), height: single(HEIGHT), weight: single(SPECIMEN_WEIGHT) },
   settings: true,
   result: {

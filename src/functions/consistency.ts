@@ -8,6 +8,7 @@ export default define({
   question: 'What consistency is my mix?',
   description: 'Parts of water to 100 parts of plaster, by mass.',
   equation: '100·water/plaster',
+  math: String.raw`\text{consistency} = 100 \times \frac{\text{water}}{\text{plaster}}`,
   arguments: { plaster: quantity('mass', 'the dry plaster'), water: quantity('mass', 'the water, in the same unit') },
   settings: false,
   result: { kind: 'number', quantity: 'percent', what: 'parts of water to 100 of plaster' },

@@ -10,6 +10,8 @@ export default define({
   description: 'People for a lift: 1, 2, 3 or hoist.',
   equation:
     'one person: one-person limit × min(1, 25/(20 + width/2)) in cm; two share 2/3 and three 1/2 of the sum of their limits; above: hoist',
+  math: String.raw`m = L \times \min\left(1,\ \frac{25}{20 + \text{width}/2}\right), \quad L = \text{one-person limit}
+\text{crew} = \begin{cases} 1 & \text{weight} \le m \\ 2 & \text{weight} \le \frac{2}{3} \times 2L \\ 3 & \text{weight} \le \frac{1}{2} \times 3L \\ \text{hoist} & \text{above} \end{cases}`,
   arguments: {
     total_weight: TOTAL_WEIGHT,
     width: optional(quantity('length', 'the width of the jacket, for the reach')),

@@ -13,6 +13,9 @@ export default define({
   description: 'Table of the pieces of glass cloth to cut, and the length of roll that they take.',
   equation:
     'cover: 2·layers·((shell area/2)/(piece − lap)² rounded up); edge strips: 2·strip layers·(seam/(piece − lap) rounded up); patches: 6 feet × patches; packed on the roll, pieces may turn',
+  math: String.raw`\text{cover} = 2 \times \text{layers} \times \left\lceil\frac{\text{shell area}/2}{\left(\text{piece} - \text{lap}\right)^2}\right\rceil
+\text{edge strips} = 2 \times \text{strip layers} \times \left\lceil\frac{\text{seam}}{\text{piece} - \text{lap}}\right\rceil
+\text{patches} = 6 \times \text{patches to a foot}`,
   arguments: { length: single(LENGTH), width: single(WIDTH), height: single(HEIGHT), layers: single(LAYERS) },
   settings: true,
   result: {

@@ -76,6 +76,8 @@ interface Texts {
   readonly description: string;
   /** The formula in words and signs. */
   readonly equation: string;
+  /** The same as LaTeX, one formula a line, for pages that can set formulas. */
+  readonly math?: string;
   readonly result: ResultKind;
   readonly examples: readonly [Example, ...Example[]];
   readonly basis: Basis;

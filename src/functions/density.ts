@@ -18,6 +18,7 @@ export default define({
   question: 'How heavy is a litre of it?',
   description: 'Density of a material by its name, in kg/L.',
   equation: 'table of published densities',
+  math: String.raw`\rho = \text{the material’s row of the table}`,
   arguments: { material: single(text('a material such as fossil bone or sandstone')) },
   settings: false,
   result: { kind: 'number', quantity: 'density', what: 'density of the material' },

@@ -9,6 +9,10 @@ export default define({
   description: 'Hours of drying before sealing, at least 24.',
   equation:
     'free water per area ÷ ((p(Tw) − RH·p(T))·(0.089 + 0.0782·v)/(2501 − 2.381·Tw)), Tw wet-bulb temperature; at least 24 h',
+  math: String.raw`\text{time} = \max\left(24\,\text{h},\ \frac{\text{free water per area}}{E}\right)
+E = \frac{\left(p(T_w) - \text{RH}\,p(T)\right)\left(0.089 + 0.0782\,v\right)}{2501 - 2.381\,T_w}
+T = \text{room temperature}, \quad T_w = \text{wet bulb}, \quad v = \text{air speed}
+p = \text{saturation pressure}, \quad \text{RH} = \text{room humidity}`,
   arguments: { layers: LAYERS },
   settings: true,
   result: { kind: 'number', quantity: 'hours', what: 'hours of drying' },

@@ -8,6 +8,7 @@ export default define({
   question: 'Is it dry yet?',
   description: 'Share of the free water that is gone, from three weights.',
   equation: '(wet − reading)/(wet − dry), held to 0 and 1',
+  math: String.raw`\text{dryness} = \min\left(1,\ \max\left(0,\ \frac{\text{wet} - \text{reading}}{\text{wet} - \text{dry}}\right)\right)`,
   arguments: {
     reading: quantity('mass', 'the weight on the scale now', { zero: true }),
     wet: quantity('mass', 'the wet weight, in the same unit'),

@@ -10,6 +10,9 @@ export default define({
   question: 'How much dust is allowed in the air?',
   description: 'Published limit for plaster or silica dust, in mg/m³.',
   equation: 'table: plaster OSHA 15 total and 5 respirable, NIOSH 10 and 5; silica respirable 0.05',
+  math: String.raw`\text{plaster, OSHA: } 15\ \text{total},\ 5\ \text{respirable}
+\text{plaster, NIOSH: } 10\ \text{total},\ 5\ \text{respirable}
+\text{silica: } 0.05\ \text{respirable}`,
   arguments: {
     substance: single(word(SUBSTANCES, 'plaster or silica')),
     fraction: optional(single(word(FRACTIONS, 'total or respirable'))),

@@ -17,6 +17,8 @@ export default define({
   question: 'How much dust is that over the day?',
   description: 'Average exposure over 8 hours from levels and their hours.',
   equation: 'Σ level × hours / 8',
+  math: String.raw`\text{average} = \frac{\sum C_i\,T_i}{8\,\text{h}}
+C_i = \text{levels}, \quad T_i = \text{hours}`,
   arguments: {
     levels: numbers('dust', 'the level in each part of the day', { zero: true }),
     hours: numbers('hours', 'how long each part lasts', { zero: true }),

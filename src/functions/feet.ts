@@ -13,6 +13,8 @@ export default define({
   description: 'Positions of three feet that stand as firmly as the outline allows.',
   equation:
     'the triangle inside the padded outline, half a foot from its edge, with the largest least distance from the balance point to an edge; long and heavy: at 0.3·length each way',
+  math: String.raw`\text{feet} = \underset{\text{triangle in the outline}}{\arg\max}\ \ \underset{\text{edge}}{\min}\ d\left(\text{balance point},\ \text{edge}\right)
+x = \pm 0.3 \times \text{length} \quad \text{where long and heavy}`,
   arguments: {
     length: single(LENGTH),
     width: single(WIDTH),

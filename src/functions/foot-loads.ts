@@ -12,6 +12,8 @@ export default define({
   question: 'What does each foot carry?',
   description: 'Load on each of the three feet.',
   equation: 'total weight × barycentric coordinates of the balance point',
+  math: String.raw`F_i = W\,\lambda_i, \quad \sum\lambda_i\,\mathbf{p}_i = \mathbf{b}, \quad \sum\lambda_i = 1
+W = \text{weight}, \quad \mathbf{p}_i = \text{feet}, \quad \mathbf{b} = \text{balance point}`,
   arguments: { feet: FEET, balance: BALANCE, total_weight: single(TOTAL_WEIGHT) },
   settings: false,
   result: { kind: 'table', what: 'load on each foot, three rows, in the unit of the weight', header: false },

@@ -9,6 +9,7 @@ export default define({
   question: 'How hard does a foot press?',
   description: 'Bearing pressure under a foot.',
   equation: 'load × g/(length × width)',
+  math: String.raw`\text{pressure} = \frac{\text{load} \times g}{\text{length} \times \text{width}}`,
   arguments: {
     load: quantity('mass', 'the load on the foot'),
     length: quantity('length', 'the length of the foot'),

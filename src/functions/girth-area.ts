@@ -8,6 +8,8 @@ export default define({
   question: 'How large is the surface of a long bone measured with a tape?',
   description: 'Surface area of a long bone from girths at stations.',
   equation: 'cone frusta of radius girth/2π between stations, plus both end discs',
+  math: String.raw`S = \sum\pi\left(r_i + r_{i+1}\right)\sqrt{h_i^2 + \left(r_{i+1} - r_i\right)^2} + \pi r_1^2 + \pi r_n^2, \quad r = \frac{\text{girth}}{2\pi}
+h_i = \text{distance between stations}`,
   arguments: { stations: STATIONS, girths: GIRTHS },
   settings: true,
   result: { kind: 'number', quantity: 'area', what: 'surface area of the bone' },

@@ -8,6 +8,8 @@ export default define({
   question: 'Where does a long bone balance?',
   description: 'Distance of the balance point of a long bone from the first station.',
   equation: 'centroids of the cone frusta, weighted by their volumes',
+  math: String.raw`x = \frac{\sum V_i\,x_i}{\sum V_i}, \quad x_i = \text{centroid of frustum } i
+V_i = \text{volume of frustum } i`,
   arguments: { stations: STATIONS, girths: GIRTHS },
   settings: false,
   result: { kind: 'number', quantity: 'length', what: 'distance from the first station, in the unit of the stations' },

@@ -9,6 +9,9 @@ export default define({
   description: 'Area of both halves of a jacket for a long bone measured by girths.',
   equation:
     'the chain of frusta grown by the padding t, plus 2(P·f + πf²) with P = 2Σ√(Δx² + Δr²) + 2r of the first and the last station',
+  math: String.raw`\text{area} = S_{\text{padded}} + 2\left(P f + \pi f^2\right)
+P = 2\sum\sqrt{\Delta x^2 + \Delta r^2} + 2 r_1 + 2 r_n
+f = \text{flange}, \quad r = \frac{\text{girth}}{2\pi} + \text{padding thickness}`,
   arguments: { stations: STATIONS, girths: GIRTHS },
   settings: true,
   result: { kind: 'number', quantity: 'area', what: 'area of both halves with their flanges' },

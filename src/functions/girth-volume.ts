@@ -8,6 +8,8 @@ export default define({
   question: 'How large is the body of a long bone measured with a tape?',
   description: 'Body volume of a long bone from girths at stations.',
   equation: 'Σ π·h/3·(r₁² + r₁r₂ + r₂²) with radius girth/2π',
+  math: String.raw`V = \sum\frac{\pi h_i}{3}\left(r_i^2 + r_i\,r_{i+1} + r_{i+1}^2\right), \quad r = \frac{\text{girth}}{2\pi}
+h_i = \text{distance between stations}`,
   arguments: { stations: STATIONS, girths: GIRTHS },
   settings: true,
   result: { kind: 'number', quantity: 'bodyVolume', what: 'body volume of the bone' },

@@ -10,6 +10,7 @@ export default define({
   description: 'Least layers, cover layers included, at which the safety factor reaches its target.',
   equation:
     'least whole number from least to most layers with SAFETY_FACTOR of the whole, its own weight with it, at the target',
+  math: String.raw`n = \min\left\{\,k : \text{SAFETY\_FACTOR}(k) \ge \text{target}\,\right\}, \quad \text{least layers} \le k \le \text{most layers}`,
   arguments: { length: LENGTH, width: WIDTH, height: HEIGHT, weight: SPECIMEN_WEIGHT },
   settings: true,
   result: { kind: 'number', quantity: 'count', what: 'layers, cover layers included' },

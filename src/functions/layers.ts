@@ -9,6 +9,7 @@ export default define({
   description: 'Cloth-and-plaster layers for a specimen of this weight.',
   equation:
     'least + (most − least)·√((weight − light)/(heaviest − light)), rounded half up, never below least or above most',
+  math: String.raw`\text{layers} = n_{\text{least}} + \left(n_{\text{most}} - n_{\text{least}}\right)\sqrt{\frac{\text{weight} - w_{\text{light}}}{w_{\text{heaviest}} - w_{\text{light}}}}`,
   arguments: { weight: SPECIMEN_WEIGHT },
   settings: true,
   result: { kind: 'number', quantity: 'count', what: 'layers' },

@@ -10,6 +10,7 @@ export default define({
   question: 'Is this lift too much for one person?',
   description: 'Weight to be lifted over the recommended weight limit.',
   equation: 'weight ÷ LIFT_LIMIT',
+  math: String.raw`\text{index} = \frac{\text{weight}}{\text{LIFT\_LIMIT}}`,
   arguments: { weight: quantity('mass', 'the weight to be lifted', { asTyped: true }), ...LIFT_ARGUMENTS },
   settings: true,
   result: { kind: 'number', quantity: 'ratio', what: 'lifting index' },

@@ -9,6 +9,7 @@ export default define({
   description: 'Recommended weight limit for one person with two hands.',
   equation:
     'LC·HM·VM·DM·AM·FM·CM: load constant 23 kg or 51 lb times six multipliers for reach, height, travel, twist, rate and grip',
+  math: String.raw`\text{limit} = \text{LC} \times \text{HM} \times \text{VM} \times \text{DM} \times \text{AM} \times \text{FM} \times \text{CM}`,
   arguments: LIFT_ARGUMENTS,
   settings: true,
   result: { kind: 'number', quantity: 'mass', what: 'recommended weight limit', asTyped: true },

@@ -8,6 +8,7 @@ export default define({
   question: 'How far is the balance point from tipping?',
   description: 'Least distance of the balance point to an edge between the feet.',
   equation: 'least distance to the three edges; outside the triangle minus the distance to the nearest edge',
+  math: String.raw`\text{margin} = \pm\,\underset{\text{edge}}{\min}\ d\left(\text{balance point},\ \text{edge}\right)`,
   arguments: { feet: FEET, balance: BALANCE_OR_MIDDLE },
   settings: false,
   result: { kind: 'number', quantity: 'length', what: 'margin, in the unit of the feet' },

@@ -8,6 +8,7 @@ export default define({
   question: 'How do I use sizes that are written as text?',
   description: 'Reads a size written with its unit, such as 17 1/2 in or 44.5 cm.',
   equation: 'feet, inches and fractions, or a metric length, to the length unit in force',
+  math: String.raw`\text{size} = 12\,\text{ft} + \text{in} + \frac{\text{numerator}}{\text{denominator}}, \quad 1\,\text{in} = 2.54\,\text{cm}`,
   arguments: { text: text('a size with its unit, such as 17 1/2 in') },
   settings: true,
   result: { kind: 'number', quantity: 'length', what: 'the size as a number' },

@@ -13,6 +13,9 @@ export default define({
   description: 'Table of all mixes: half, water by mass and volume, plaster, slurry.',
   equation:
     'plaster of one mix = PLASTER/MIXES, equal within each half; water = ratio × plaster; slurry = V × plaster, V slurry volume of 1 kg plaster',
+  math: String.raw`\text{plaster of one mix} = \frac{\text{PLASTER}}{\text{MIXES}}
+\text{water} = r \times \text{plaster}, \quad \text{slurry} = V(r) \times \text{plaster}
+V = \text{slurry of 1 kg of plaster}, \quad r = \text{water ratio}`,
   arguments: { shell_area: single(SHELL_AREA), layers: single(LAYERS) },
   settings: true,
   result: {

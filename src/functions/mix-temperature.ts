@@ -8,6 +8,9 @@ export default define({
   question: 'How hot can a thick mix get?',
   description: 'Highest possible temperature of a thick setting mix.',
   equation: 'start + q/(1.18618·1.0815 + (r − 0.18618)·4.184), q = 133 kJ/kg from a water ratio r of 0.5, 118 below',
+  math: String.raw`T = T_{\text{start}} + \frac{q}{1.18618 \times 1.0815 + \left(r - 0.18618\right) \times 4.184}
+q = \begin{cases} 133\ \text{kJ/kg} & r \ge 0.5 \\ 118\ \text{kJ/kg} & r < 0.5 \end{cases}
+r = \text{water ratio}`,
   arguments: {
     temperature: optional(quantity('temperature', 'the temperature of water and plaster', { signed: true })),
   },

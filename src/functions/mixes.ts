@@ -9,6 +9,8 @@ export default define({
   description: 'Number of mixes for both halves within bucket and working time.',
   equation:
     '2·max(1 with felt, 2 with foam, half the slurry/one mix rounded up); one mix = bucket, or laying rate × working time × plaster part of a layer if that is less',
+  math: String.raw`\text{mixes} = 2 \times \max\left(\text{felt } 1 \text{ or foam } 2,\ \left\lceil\frac{\text{slurry of a half}}{\text{one mix}}\right\rceil\right)
+\text{one mix} = \min\left(\text{bucket},\ \text{laying rate} \times \text{working time} \times \text{plaster part of a layer}\right)`,
   arguments: { shell_area: SHELL_AREA, layers: LAYERS },
   settings: true,
   result: { kind: 'number', quantity: 'count', what: 'mixes for both halves' },

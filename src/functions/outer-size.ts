@@ -11,6 +11,8 @@ export default define({
   description: 'Outer length, width and height of the closed jacket on its feet.',
   equation:
     'size + 2·(padding + thickness + flange) for length and width; height + 2·(padding + thickness + foot height), since both halves have feet',
+  math: String.raw`\text{length}_{\text{outer}} = \text{length} + 2\left(\text{padding} + \text{thickness} + \text{flange}\right)
+\text{height}_{\text{outer}} = \text{height} + 2\left(\text{padding} + \text{thickness} + \text{foot height}\right)`,
   arguments: { length: single(LENGTH), width: single(WIDTH), height: single(HEIGHT), layers: single(LAYERS) },
   settings: true,
   result: { kind: 'table', what: 'outer length, width and height, side by side', header: false, quantity: 'length' },

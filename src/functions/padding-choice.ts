@@ -9,6 +9,7 @@ export default define({
   question: 'Felt or foam?',
   description: 'Felt or foam for a specimen, by weight, fragility and relief.',
   equation: 'felt if fragile, or of high relief, or below the foam weight; else foam',
+  math: String.raw`\text{padding} = \begin{cases} \text{felt} & \text{fragile, or high relief, or weight} < \text{foam weight} \\ \text{foam} & \text{else} \end{cases}`,
   arguments: {
     weight: SPECIMEN_WEIGHT,
     fragile: flag('TRUE if it is fragile, else FALSE'),

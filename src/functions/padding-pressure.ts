@@ -9,6 +9,7 @@ export default define({
   question: 'How hard does the specimen press on its padding?',
   description: 'Mean pressure of the specimen on its padding.',
   equation: 'weight × g/(π/4·length·width); box and cylinder: length × width',
+  math: String.raw`\text{pressure} = \frac{\text{weight} \times g}{\frac{\pi}{4} \times \text{length} \times \text{width}}`,
   arguments: { length: LENGTH, width: WIDTH, weight: SPECIMEN_WEIGHT },
   settings: true,
   result: { kind: 'number', quantity: 'bearing', what: 'mean pressure' },

@@ -8,6 +8,7 @@ export default define({
   question: 'How much felt or foam?',
   description: 'Sheets of padding for a shell of this area, not rounded.',
   equation: 'area·(1 + waste)/sheet area; padding covers the flange too',
+  math: String.raw`\text{sheets} = \frac{\text{area} \times \left(1 + \text{waste}\right)}{\text{sheet length} \times \text{sheet width}}`,
   arguments: { shell_area: SHELL_AREA },
   settings: true,
   result: { kind: 'number', quantity: 'count', what: 'sheets of padding' },

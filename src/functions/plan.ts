@@ -17,6 +17,7 @@ export default define({
   description: 'The whole plan of one jacket as a table: materials, weights, feet, strength, crew.',
   equation:
     'layer area = shell area × (LAYERS + cover layers) + edge strips + patches; the rest by the functions of the same names',
+  math: String.raw`\text{layer area} = \text{shell area} \times \left(\text{LAYERS} + \text{cover layers}\right) + \text{edge strips} + \text{patches}`,
   arguments: {
     length: single(LENGTH),
     width: single(WIDTH),

@@ -9,6 +9,7 @@ export default define({
   description: 'Height of a rib under the lower half, or 0 where none is needed.',
   equation:
     'least height of the foam core in 0.5 cm steps at which bending along the length reaches the target: two webs and a cap of rib layers, the foam carries nothing',
+  math: String.raw`h = \min\left\{\,k \times 0.5\,\text{cm} : \text{factor along the length}(k) \ge \text{target}\,\right\}`,
   arguments: HALF,
   settings: true,
   result: { kind: 'number', quantity: 'length', what: 'rib height' },

@@ -8,6 +8,7 @@ export default define({
   question: 'Is the lower half strong enough?',
   description: 'Least of allowed over stress for the three ways the lower half can fail.',
   equation: 'least factor of STRENGTH',
+  math: String.raw`\text{factor} = \underset{\text{way}}{\min}\ \frac{\text{allowed}}{\text{stress}}`,
   arguments: HALF,
   settings: true,
   result: { kind: 'number', quantity: 'ratio', what: 'safety factor' },

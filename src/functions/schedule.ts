@@ -13,6 +13,8 @@ export default define({
   description: 'Table of the steps from preparing to sealing: when each starts and how long it lasts.',
   equation:
     'each step starts when the one before ends; lay-up = mixes of a half × working time, with foam one setting time between its mixes; dry = DRY_TIME; turn and clean = preparation time; seal = trim time',
+  math: String.raw`\text{start}_{i+1} = \text{start}_i + \text{lasts}_i
+\text{lay-up} = \text{mixes of the half} \times \text{working time} + \text{setting times between, with foam}`,
   arguments: { shell_area: single(SHELL_AREA), layers: single(LAYERS) },
   settings: true,
   result: { kind: 'table', what: 'step, starts and lasts (hours)', header: true },

@@ -8,6 +8,7 @@ export default define({
   question: 'How much sealing solution?',
   description: 'Volume of thin sealing solution for the dry shell.',
   equation: 'area × coats ÷ coverage × (1 + waste)',
+  math: String.raw`\text{sealer} = \frac{\text{area} \times \text{coats}}{\text{coverage}}\left(1 + \text{waste}\right)`,
   arguments: { shell_area: SHELL_AREA },
   settings: true,
   result: { kind: 'number', quantity: 'liquidVolume', what: 'sealing solution' },

@@ -8,6 +8,8 @@ export default define({
   question: 'How long is the seam between the halves?',
   description: 'Length of the seam where the two halves meet.',
   equation: 'perimeter of the outline seen from above + 2π × padding thickness',
+  math: String.raw`\text{seam} = \text{perimeter of the outline} + 2\pi t
+t = \text{padding thickness}`,
   arguments: { length: LENGTH, width: WIDTH },
   settings: true,
   result: { kind: 'number', quantity: 'length', what: 'seam length' },

@@ -8,6 +8,7 @@ export default define({
   question: 'Will the shelf bear it?',
   description: 'Load per area of shelf under a jacket.',
   equation: 'weight × g/(length × width)',
+  math: String.raw`\text{load} = \frac{\text{weight} \times g}{\text{length} \times \text{width}}`,
   arguments: { length: LENGTH, width: WIDTH, total_weight: TOTAL_WEIGHT },
   settings: true,
   result: { kind: 'number', quantity: 'shelfLoad', what: 'load per area' },

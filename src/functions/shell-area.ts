@@ -9,6 +9,8 @@ export default define({
   description: 'Area of both halves outside the padding, flanges included.',
   equation:
     'S + 2Mt + 4πt² + 2(P·f + πf²): S surface, M integral of mean curvature, t padding thickness, P seam, f flange',
+  math: String.raw`\text{area} = S + 2 M t + 4\pi t^2 + 2\left(P f + \pi f^2\right)
+P = \text{seam}, \quad f = \text{flange}, \quad t = \text{padding thickness}`,
   arguments: { length: LENGTH, width: WIDTH, height: HEIGHT },
   settings: true,
   result: { kind: 'number', quantity: 'area', what: 'area of both halves with their flanges' },

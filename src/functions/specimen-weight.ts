@@ -10,6 +10,7 @@ export default define({
   question: 'What will the specimen weigh?',
   description: 'Weight of a specimen from its volume and its material or density.',
   equation: 'volume × density',
+  math: String.raw`\text{weight} = \text{volume} \times \text{density}`,
   arguments: {
     volume: quantity('bodyVolume', 'the body volume'),
     material_or_density: numberOrText('density', 'a material such as sandstone, or a density'),

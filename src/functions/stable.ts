@@ -9,6 +9,7 @@ export default define({
   question: 'Will it stand?',
   description: 'Whether the jacket may tilt as far as the least tilt without tipping.',
   equation: 'tip angle ≥ least tilt',
+  math: String.raw`\text{stable} = \left(\text{tip angle} \ge \text{least tilt}\right)`,
   arguments: { feet: FEET, balance: BALANCE, balance_height: quantity('length', 'the height of the balance point') },
   settings: true,
   result: { kind: 'flag', what: 'TRUE or FALSE' },

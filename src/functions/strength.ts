@@ -11,6 +11,10 @@ export default define({
   description: 'Stress, allowed stress and safety factor for three ways the lower half can fail.',
   equation:
     'along its length: M·c/I of the section with its flanges; across: 6·weight·g·span/(8·length)/s²; over one foot: the smaller of a flat plate and a shallow shell under half the weight',
+  math: String.raw`\sigma_{\text{along}} = \frac{M\,c}{I}
+\sigma_{\text{across}} = \frac{6}{s^2} \times \frac{\text{weight} \times g \times \text{span}}{8 \times \text{length}}
+\sigma_{\text{foot}} = \min\left(\sigma_{\text{plate}},\ \sigma_{\text{shell}}\right) \quad \text{under half of the weight}
+s = \text{thickness of the shell}, \quad c = \text{outer fibre}, \quad I = \text{second moment}`,
   arguments: {
     length: single(HALF.length),
     width: single(HALF.width),

@@ -8,6 +8,7 @@ export default define({
   question: 'How thick is the shell?',
   description: 'Thickness of the shell from its layers.',
   equation: 'layers × layer thickness + finish coat',
+  math: String.raw`\text{thickness} = \text{layers} \times \text{layer thickness} + \text{finish coat}`,
   arguments: { layers: LAYERS },
   settings: true,
   result: { kind: 'number', quantity: 'thickness', what: 'shell thickness' },

@@ -10,6 +10,7 @@ export default define({
   question: 'How far may it tilt before it tips?',
   description: 'Angle at which the jacket tips over its weakest edge.',
   equation: 'atan(margin/balance height)',
+  math: String.raw`\text{angle} = \arctan\frac{\text{margin}}{\text{balance height}}`,
   arguments: { feet: FEET, balance: BALANCE, balance_height: quantity('length', 'the height of the balance point') },
   settings: false,
   result: { kind: 'number', quantity: 'angle', what: 'tip angle' },

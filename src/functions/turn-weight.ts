@@ -9,6 +9,7 @@ export default define({
   question: 'What do you feel when you begin to turn it over?',
   description: 'Weight felt at the lifting edge as a turn begins.',
   equation: 'weight × offset/width',
+  math: String.raw`\text{felt at the edge} = \text{weight} \times \frac{\text{offset}}{\text{width}}`,
   arguments: {
     total_weight: TOTAL_WEIGHT,
     width: quantity('length', 'the width of the jacket'),

@@ -8,6 +8,10 @@ export default define({
   question: 'How large is the body of the specimen?',
   description: 'Body volume of a specimen from its three sizes.',
   equation: 'ellipsoid: 4/3·π·abc with half sizes; box: lwh; cylinder: π/4·wh·l',
+  math: String.raw`V_{\text{ellipsoid}} = \frac{4}{3}\pi\,a\,b\,c
+V_{\text{box}} = l\,w\,h
+V_{\text{cylinder}} = \frac{\pi}{4}\,w\,h\,l
+a,\ b,\ c = \text{half of each size}`,
   arguments: { length: LENGTH, width: WIDTH, height: HEIGHT },
   settings: true,
   result: { kind: 'number', quantity: 'bodyVolume', what: 'body volume of the specimen' },

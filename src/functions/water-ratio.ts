@@ -9,6 +9,8 @@ export default define({
   question: 'How much water to a kilogram of plaster?',
   description: 'Water by mass per mass of plaster for a kind of plaster.',
   equation: 'table: casting plaster 0.70, gypsum cement 0.38, dental stone 0.30',
+  math: String.raw`r = \begin{cases} 0.70 & \text{casting plaster} \\ 0.38 & \text{gypsum cement} \\ 0.30 & \text{dental stone} \end{cases}
+r = \text{water ratio}`,
   arguments: { plaster_kind: optional(single(word(SETTINGS.plaster.words, 'the kind of plaster'))) },
   settings: false,
   result: { kind: 'number', quantity: 'ratio', what: 'water by mass per mass of plaster' },

@@ -8,6 +8,8 @@ export default define({
   question: 'How much water?',
   description: 'Mass of water for this much dry plaster.',
   equation: 'water ratio × plaster',
+  math: String.raw`\text{water} = r \times \text{plaster}
+r = \text{water ratio}`,
   arguments: { plaster: quantity('mass', 'the dry plaster') },
   settings: true,
   result: { kind: 'number', quantity: 'mass', what: 'water' },
