@@ -1,7 +1,7 @@
 /** Writes a file whole or not at all. Node alone. */
 
 import { randomBytes } from 'node:crypto';
-import { open, rename, stat, unlink } from 'node:fs/promises';
+import { open, realpath, rename, stat, unlink } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { WorkbookError } from './workbook-error.ts';
 
@@ -22,9 +22,11 @@ const REASONS: Readonly<Record<string, string>> = {
  * The file's permissions stay. Throws a `WorkbookError` with one plain line.
  */
 export async function writeBeside(path: string, bytes: Uint8Array): Promise<void> {
-  const beside = join(dirname(path), `.${basename(path)}.${randomBytes(6).toString('hex')}.part`);
+  // A link stays a link: the file it points to is replaced.
+  const target = await realpath(path).catch(() => path);
+  const beside = join(dirname(target), `.${basename(target)}.${randomBytes(6).toString('hex')}.part`);
   try {
-    const mode = await stat(path).then(
+    const mode = await stat(target).then(
       (old) => old.mode & 0o777,
       () => undefined,
     );
@@ -36,7 +38,7 @@ export async function writeBeside(path: string, bytes: Uint8Array): Promise<void
     } finally {
       await file.close();
     }
-    await rename(beside, path);
+    await rename(beside, target);
   } catch (error) {
     await unlink(beside).catch(() => undefined);
     const code = error instanceof Error && 'code' in error ? String(error.code) : '';

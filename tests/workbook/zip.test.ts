@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { strToU8, unzipSync, zipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import { Zip } from '../../src/workbook/zip.ts';
@@ -76,6 +77,31 @@ describe('writing', () => {
     zip.remove('a.bin');
     expect(new TextDecoder().decode(zip.bytes().slice(-4))).toBe('kept');
     expect(open(zip.bytes()).names()).toEqual(['b.xml', 'c/d.xml']);
+  });
+
+  test('an entry with its sizes behind the data gets them in front when it changes', () => {
+    const zip = open(new Uint8Array(readFileSync(new URL('fixtures/prefixed.xlsx', import.meta.url))));
+    const flag = (bytes: Uint8Array, at: number) => bytes[at]! & 8;
+    expect(flag(zip.raw('xl/workbook.xml'), 6)).toBe(8);
+    zip.write('xl/workbook.xml', strToU8('<new/>'));
+    expect(flag(zip.raw('xl/workbook.xml'), 6)).toBe(0);
+    const out = zip.bytes();
+    const central = record(out, 1, 2, zip.names().indexOf('xl/workbook.xml'));
+    expect(flag(out, central + 8)).toBe(0);
+    expect(flag(out, record(out, 1, 2) + 8)).toBe(8);
+    expect(open(out).read('xl/workbook.xml')).toEqual(strToU8('<new/>'));
+  });
+
+  test('the extra field of large files goes when an entry changes, others stay', () => {
+    const own = Uint8Array.of(9, 9);
+    const zip = open(zipSync({ 'a.xml': [strToU8('<a/>'), { extra: { 1: new Uint8Array(16), 16706: own } }] }));
+    const old = open(zip.bytes()).raw('a.xml');
+    zip.write('a.xml', strToU8('<b/>'));
+    const raw = zip.raw('a.xml');
+    const extra = (bytes: Uint8Array) => [...bytes.slice(30 + 'a.xml'.length, 30 + 'a.xml'.length + bytes[28]!)];
+    expect(extra(old).length).toBe(4 + 16 + 4 + 2);
+    expect(extra(raw)).toEqual([0x42, 0x41, 2, 0, 9, 9]);
+    expect(unzipSync(zip.bytes())['a.xml']).toEqual(strToU8('<b/>'));
   });
 
   test('removing and adding', () => {
