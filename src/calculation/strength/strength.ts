@@ -82,8 +82,8 @@ export const strength = (
 /** Wall over the smallest radius of the arc, up to which it counts as thin [1]. Usual bound of thin-shell theory, from memory: 1/10. */
 export const THIN_WALL = 0.1;
 
-/** Load's circle over the radius of the shell, up to which the cap under it is shallow [1]. Assumption: rise about a fiftieth of its span. */
-export const SHALLOW_CAP = 0.25;
+/** Load's circle over the radius of the shell, up to which the cap under it is shallow [1]: its rise is an eighth of its width. Usual bound, from memory. */
+export const SHALLOW_CAP = 0.5;
 
 type Input = Parameters<typeof strength>;
 
@@ -104,7 +104,7 @@ export const limits: readonly Limit<Input>[] = [
     holds: (...input) => radiusOf(input) >= wallOf(input) / 2,
   },
   {
-    text: 'a foot small against the curve of the shell: its circle at most a quarter of the radius of the crown',
+    text: 'a foot small against the curve of the shell: its circle at most half of the radius of the crown',
     holds: (...input) =>
       input[5].shape === 'box' || radiusOf(input) <= SHALLOW_CAP * crownRadius(input[0], input[1], input[2]),
   },

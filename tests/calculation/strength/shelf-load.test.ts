@@ -1,0 +1,14 @@
+import { describe, it } from 'vitest';
+import { shelfLoad } from '../../../src/calculation/strength/shelf-load.ts';
+import { EXAMPLE, expectFault, expectNear, expectPositiveArguments } from '../kit.ts';
+
+describe('shelfLoad', () => {
+  it('gives the example value', () => {
+    expectNear(shelfLoad(0.6, 0.4, 50), 2043.052083, EXAMPLE);
+  });
+
+  it('refuses what is not above 0', () => {
+    expectPositiveArguments((l, w, m) => shelfLoad(l!, w!, m!), [0.6, 0.4, 50], ['length', 'width', 'total_weight']);
+    expectFault(shelfLoad(1e-10, 1e-10, 1e300), 'overflow');
+  });
+});
