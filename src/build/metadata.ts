@@ -19,13 +19,22 @@ const parameter = ({ name, description, optional, repeating }: NamedArgument) =>
   ...(repeating ? { repeating } : {}),
 });
 
+/**
+ * Whether a call is told where its arguments stand: only then is a formula with a typed value, filled down over empty rows, known to be blank
+ * there. Worth it where cells and typed values meet in one call.
+ */
+const wantsAddresses = ({ arguments: list }: WorksheetFunction): boolean =>
+  list.filter(({ takes }) => takes === 'cells').length > 1 || list.at(-1)?.repeating === true;
+
 const entry = (f: WorksheetFunction, baseUrl: string) => ({
   id: f.id,
   name: f.id,
   description: f.description,
   helpUrl: `${baseUrl}/help/${helpFile(f.id)}`,
   parameters: f.arguments.map(parameter),
+  // Addresses are told only to functions whose result is a matrix.
   result: { type: 'any', dimensionality: 'matrix' },
+  ...(wantsAddresses(f) ? { options: { requiresParameterAddresses: true } } : {}),
 });
 
 /** The whole metadata file. */

@@ -1,6 +1,5 @@
 /** This cell: what was calculated, from what, and how each number is known; or why there is an error. */
 import { isCellError } from '../functions/calling/cell.ts';
-import { FOLLOW, PLANNING } from '../texts/cautions.ts';
 import { type Account, accountOf, type InputLine, type SettingLine } from './account.ts';
 import { cautionsBeside } from './caution-card.ts';
 import { button, element, folded } from './element.ts';
@@ -36,13 +35,15 @@ const settingRow = ({ name, value, own, basis }: SettingLine): HTMLElement =>
     ),
   );
 
+const capital = (text: string): string => text[0]!.toUpperCase() + text.slice(1);
+
 const list = (rows: readonly HTMLElement[]): HTMLElement => element('dl', { class: 'pairs' }, ...rows);
 
 const settingsOf = ({ settings }: Account): HTMLElement | undefined => {
   if (!settings.length) return undefined;
   const own = settings.filter((one) => one.own).length;
   const words = own === 0 ? `${settings.length}, all by default` : `${settings.length}, ${own} set by you`;
-  return folded(`Settings: ${words}`, list(settings.map(settingRow)));
+  return folded(`Settings used: ${words}`, list(settings.map(settingRow)));
 };
 
 /** What to do where a call fails or cannot be followed. */
@@ -59,7 +60,9 @@ const accountElement = (account: Account, tools: ScreenTools): HTMLElement => {
   const box = element('article', { class: 'account' }, element('h3', {}, f?.question ?? `JACKET.${call.id}`));
   if (result !== undefined) {
     box.append(element('p', { class: 'result' }, result));
-    box.append(element('p', { class: 'faint' }, f!.result.what));
+    box.append(element('p', { class: 'faint' }, `${f!.result.what}. Basis: ${f!.basis}.`));
+    for (const { text, holds } of f!.limits)
+      if (!holds) box.append(element('p', { class: 'faint' }, `${capital(text)}.`));
   }
   if (reason !== undefined)
     box.append(
@@ -75,20 +78,18 @@ const accountElement = (account: Account, tools: ScreenTools): HTMLElement => {
         ...doubts.map((text) => element('p', {}, text)),
       ),
     );
-  const beside = cautionsBeside(f?.hurts, `${PLANNING} ${FOLLOW}`);
+  const beside = cautionsBeside(f?.hurts, tools);
   if (beside) box.append(beside);
   if (inputs.length) box.append(element('h4', {}, 'From'), list(inputs.map(inputRow)));
   const settings = settingsOf(account);
   if (settings) box.append(settings);
   if (!f) return box;
   if (notFollowed !== undefined) box.append(askTheSheet(account.checkFormula));
-  const limits = f.limits.filter(({ holds }) => !holds).map(({ text }) => element('li', {}, text));
   box.append(
     folded(
       'How it is calculated, and how that is known',
       element('p', {}, f.equation),
       element('p', {}, `${f.basis}: ${f.source}`),
-      limits.length > 0 && element('ul', {}, ...limits),
     ),
     element(
       'p',

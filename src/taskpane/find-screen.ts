@@ -6,7 +6,6 @@ import { formulaText, syntaxText } from '../functions/calling/formula-text.ts';
 import { readSettings } from '../functions/calling/read-settings.ts';
 import { type Example, type NamedArgument, TOPICS, type WorksheetFunction } from '../functions/define.ts';
 import { functions } from '../functions/index.ts';
-import { FOLLOW, PLANNING } from '../texts/cautions.ts';
 import { cautionsBeside } from './caution-card.ts';
 import { problemWords } from './cell-screen.ts';
 import { button, element } from './element.ts';
@@ -80,7 +79,7 @@ const inside = (f: WorksheetFunction, tools: ScreenTools): HTMLElement[] => {
   const actions = element('p', { class: 'actions' });
   if (tools.host.can('insertFormula'))
     actions.append(button('Put in the cell', () => void put(formula, tools, actions), 'main', 'insert'));
-  const beside = cautionsBeside(f.hurts, `${PLANNING} ${FOLLOW}`);
+  const beside = cautionsBeside(f.hurts, tools);
   return [
     element('p', {}, f.description),
     element('p', {}, element('code', { class: 'formula' }, `=${syntaxText(f.id, f.arguments)}`)),
@@ -118,15 +117,24 @@ const entry = (f: WorksheetFunction, tools: ScreenTools): HTMLElement => {
   return details;
 };
 
+/** A topic with its functions folded away. */
+const topicElement = (topic: string, tools: ScreenTools): HTMLElement => {
+  const here = functions.filter((f) => f.topic === topic);
+  const many = here.length === 1 ? '1 function' : `${here.length} functions`;
+  return element(
+    'details',
+    { class: 'topic' },
+    element('summary', {}, element('h3', {}, capital(topic)), element('span', { class: 'faint' }, many)),
+    ...here.map((f) => entry(f, tools)),
+  );
+};
+
 const found = (typedWords: string, tools: ScreenTools): readonly HTMLElement[] => {
   const fitting = search(typedWords, functions);
   if (fitting.length === 0)
     return [element('p', {}, 'Nothing fits these words. Try fewer, such as plaster, cloth, weight or layers.')];
   if (typedWords.trim() !== '') return fitting.map((f) => entry(f, tools));
-  return TOPICS.filter((topic) => fitting.some((f) => f.topic === topic)).flatMap((topic) => [
-    element('h3', { class: 'topic' }, capital(topic)),
-    ...fitting.filter((f) => f.topic === topic).map((f) => entry(f, tools)),
-  ]);
+  return TOPICS.filter((topic) => functions.some((f) => f.topic === topic)).map((topic) => topicElement(topic, tools));
 };
 
 export const findScreen: Screen = {
