@@ -2,7 +2,7 @@
 
 import { type Book, keyOf, type Name, type SheetFormula, type Table } from './book.ts';
 import { forEngine } from './for-engine.ts';
-import { seenFrom, type Token, tokens } from './formula-text.ts';
+import { seenFrom, sheetIn, type Token, tokens } from './formula-text.ts';
 import { type Knows, notCheckedReason } from './not-checked.ts';
 import { unreadable } from './syntax.ts';
 
@@ -34,6 +34,12 @@ const columnsIn = (text: string): string[] =>
   (text.match(/\[[^[\]]*\]/g) ?? [])
     .map((bracket) => bracket.slice(1, -1).trim())
     .filter((column) => column !== '' && !column.startsWith('#'));
+
+/** The engine takes cells of a sheet that it does not find for blank ones. */
+function sheetReason({ text }: Token, sheets: ReadonlySet<string>): string | undefined {
+  const sheet = sheetIn(text);
+  return sheet === undefined || sheets.has(sheet) ? undefined : `there is no sheet ${sheet}`;
+}
 
 class NameReasons {
   readonly #names = new Map<string, Name[]>();
@@ -78,17 +84,16 @@ class NameReasons {
 /** Finds every formula that the engine would get wrong or cannot read. Filled-down formulas are looked at once. */
 export function bookReasons(book: Book, knows: Knows): Reasons {
   const names = new NameReasons(book.names, knows);
+  const sheets = new Set(book.sheets.map(({ name }) => name));
   const tables = new Map(book.tables.map((table) => [table.name.toLowerCase(), table]));
   const reasonFor = ({ text }: SheetFormula, sheet: string): string | undefined => {
     const own = textReason(text, knows);
     if (own !== undefined) return own;
     for (const token of tokens(text)) {
-      const reason =
-        token.kind === 'name'
-          ? names.reason(token.text, sheet)
-          : token.kind === 'structured'
-            ? tableReason(token, tables)
-            : undefined;
+      let reason: string | undefined;
+      if (token.kind === 'name') reason = names.reason(token.text, sheet);
+      else if (token.kind === 'structured') reason = tableReason(token, tables);
+      else if (token.kind === 'reference') reason = sheetReason(token, sheets);
       if (reason !== undefined) return reason;
     }
     return undefined;

@@ -114,9 +114,9 @@ class Groups {
   /** The cell of a formula: in full where it is met first, and a mark of the same formula elsewhere. */
   cell(formula: SheetFormula, row: number, column: number): ICellData {
     if (!fillsOneCell(formula)) return { f: formulaFor(formula) };
-    const form = formula.group ?? seenFrom(formula.text, row, column);
     // A table's own row is looked up from the cell itself, which a moved formula does not do.
-    if (formula.group === undefined && formula.text.includes('[')) return { f: formulaFor(formula) };
+    if (formula.text.includes('[')) return { f: formulaFor(formula) };
+    const form = formula.group ?? seenFrom(formula.text, row, column);
     const known = this.#marks.get(form);
     if (known !== undefined) return { si: known };
     const mark = `g${this.#marks.size}`;

@@ -6,7 +6,7 @@ import { type EngineFunction, typedName } from './adapter.ts';
 import { createEngine, type Engine, emptyBook } from './engine.ts';
 import { extent } from './extent.ts';
 import { forEngine } from './for-engine.ts';
-import { tokens } from './formula-text.ts';
+import { sheetIn, tokens } from './formula-text.ts';
 import { notCheckedReason, unknownFunctions } from './not-checked.ts';
 import { unreadable } from './syntax.ts';
 
@@ -46,16 +46,14 @@ function nameReason(formula: string, { knows, ours }: Names): string {
   return name === undefined ? 'a name is not known' : `there is no name ${name.text} on an empty sheet`;
 }
 
-/** The one sheet there is; another sheet would be taken for blank cells. */
-const ONLY_SHEET = 'sheet1';
+/** The one sheet there is; cells of another one would be taken for blank. */
+const ONLY_SHEET = 'Sheet1';
 
 function otherSheet(formula: string): string | undefined {
-  for (const { kind, text } of tokens(formula)) {
-    if (!['reference', 'name', 'function'].includes(kind) || !text.includes('!')) continue;
-    const sheet = text.slice(0, text.lastIndexOf('!')).replace(/^'(.*)'$/, '$1');
-    if (sheet.toLowerCase() !== ONLY_SHEET) return sheet;
-  }
-  return undefined;
+  return tokens(formula)
+    .filter(({ kind }) => ['reference', 'name', 'function'].includes(kind))
+    .map(({ text }) => sheetIn(text))
+    .find((sheet) => sheet !== undefined && sheet !== ONLY_SHEET);
 }
 
 async function evaluateOne(engine: Engine, formula: string, names: Names): Promise<Evaluated> {
@@ -64,7 +62,7 @@ async function evaluateOne(engine: Engine, formula: string, names: Names): Promi
   const written = forEngine(formula);
   const sheet = otherSheet(written);
   if (sheet !== undefined)
-    return { formula, answer: new CellError('#REF!', `there is no sheet ${sheet}; here is only Sheet1`) };
+    return { formula, answer: new CellError('#REF!', `there is no sheet ${sheet}; here is only ${ONLY_SHEET}`) };
   const reason = notCheckedReason(written, names.knows);
   const answer = await engine.evaluate(written);
   if (answer === undefined) return { formula, unreadable: reason ?? 'this engine cannot read it' };

@@ -146,3 +146,11 @@ export function reach(formula: string): { row: number; column: number } {
   }
   return { row, column };
 }
+
+/** The sheet that a reference, name or function has in front, without its quotation marks. */
+export function sheetIn(text: string): string | undefined {
+  const end = text.lastIndexOf('!');
+  if (end < 0) return undefined;
+  const sheet = text.slice(0, end);
+  return sheet.startsWith("'") ? sheet.slice(1, -1).replaceAll("''", "'") : sheet;
+}

@@ -16,7 +16,14 @@ describe('what the engine reads wrongly is written another way', () => {
     ['-"3"', '-("3")', -3],
     ['--"3"', '--("3")', 3],
     ['-TRUE', '-(TRUE)', -1],
-    ['2*-{1,2}', '2*-({1,2})', [[-2, -4]]],
+    ['2*{1,2}', '(2)*{1,2}', [[2, 4]]],
+    ['1+2*{1,2}', '(1)+(2)*{1,2}', [[3, 5]]],
+    ['"a"&({"b","c"})', '("a")&({"b","c"})', [['ab', 'ac']]],
+    ['SUM(1-{1,2})', 'SUM((1)-{1,2})', -1],
+    ['2*-{1,2}', '(2)*-({1,2})', [[-2, -4]]],
+    ['1=1={TRUE,FALSE}', '(1)=(1)={TRUE,FALSE}', [[true, false]]],
+    ['TRUE+{1,2}', '(TRUE)+{1,2}', [[2, 3]]],
+    ['{1,2}*2*{1,2}', '{1,2}*(2)*{1,2}', [[2, 8]]],
     ['LET(x,2,-x)', 'LET(x,2,-(x))', -2],
     ['LET(x,2,1-x)', 'LET(x,2,1-x)', -1],
   ])('%s', async (formula, written, value) => {
@@ -26,6 +33,17 @@ describe('what the engine reads wrongly is written another way', () => {
 });
 
 test('a formula without such pieces stays as it is', () => {
-  for (const formula of ['-A1^2', '{-1,-2}', '1-"1"', 'SUM(-1,-(2))', '"1e3"', "'1e3'!A1", '-SUM(1)'])
+  for (const formula of [
+    '-A1^2',
+    '{-1,-2}',
+    '1-"1"',
+    'SUM(-1,-(2))',
+    '"1e3"',
+    "'1e3'!A1",
+    '-SUM(1)',
+    '1+SUM({1,2})',
+    '{1,2}*2',
+    '5%*2',
+  ])
     expect(forEngine(formula)).toBe(formula);
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { bare, columnLetters, columnNumber, reach, seenFrom, tokens } from '../../src/engine/formula-text.ts';
+import { bare, columnLetters, columnNumber, reach, seenFrom, sheetIn, tokens } from '../../src/engine/formula-text.ts';
 
 const kinds = (formula: string): string[] => tokens(formula).map(({ kind, text }) => `${kind} ${text}`);
 
@@ -110,4 +110,12 @@ test('how far references reach', () => {
   expect(reach('SUM(F:F)')).toEqual({ row: 0, column: 6 });
   expect(reach('SUM(30:31)')).toEqual({ row: 31, column: 0 });
   expect(reach('"Z99"')).toEqual({ row: 0, column: 0 });
+});
+
+test.each([
+  ['A1', undefined],
+  ['Data!A1', 'Data'],
+  ["'it''s a sheet'!$A$1:B2", "it's a sheet"],
+])('the sheet in %s', (text, sheet) => {
+  expect(sheetIn(text)).toBe(sheet);
 });
