@@ -12,15 +12,15 @@ import { root } from './root.ts';
 import type { Placed } from './three-feet.ts';
 
 /** Places of a foot to look at. A multiple of 24, so that ends of axes and corners of a box are among them. */
-const PLACES = 120;
+const PLACES = 72;
 
 /** Angle from one of them to the next [rad]. */
 const STEP = (2 * Math.PI) / PLACES;
 
 /** Cuts of the golden section around the best third foot, at first and in the end, and around the best first one. */
 const ROUGH_CUTS = 8;
-const FINE_CUTS = 30;
-const CUTS = 30;
+const FINE_CUTS = 20;
+const CUTS = 22;
 
 /** Places of the first foot that are worth closing in on. */
 const CHOSEN = 3;
