@@ -1,6 +1,6 @@
 /** A question that has to be answered before anything goes on. */
 
-import { element } from './element.ts';
+import { byId, element } from './element.ts';
 
 /** Shows a question with its answers; the first is the safe one and has the focus. Escape answers `undefined`. */
 export function ask<A extends string>(question: string, answers: Readonly<Record<A, string>>): Promise<A | undefined> {
@@ -11,7 +11,7 @@ export function ask<A extends string>(question: string, answers: Readonly<Record
     return button;
   });
   dialog.append(element('p', {}, question), element('div', { class: 'bench-answers' }, ...buttons));
-  document.body.append(dialog);
+  byId('bench-dialogs').append(dialog);
   dialog.showModal();
   buttons[0]?.focus();
   return new Promise((done) => {

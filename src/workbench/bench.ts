@@ -22,6 +22,7 @@ import { cellReason } from './reasons.ts';
 import { fetchSample, SAMPLES, type Sample } from './samples.ts';
 import { type FileHandle, saveFile } from './save.ts';
 import { draftCells, isChanged, openSession, type Session, sheetNumberOf, touch } from './session.ts';
+import { setUpTabs } from './sheet-tabs.ts';
 import { patchFromGrid } from './to-book.ts';
 
 /** A draft is written so long after the last change, milliseconds. */
@@ -39,6 +40,7 @@ export class Bench {
   readonly messages: Messages;
   readonly #calculation: Calculation;
   readonly #updates: (() => void)[] = [];
+  readonly #drawTabs: () => void;
   #session: Session | undefined;
   #draft: string | undefined;
   #draftTimer: ReturnType<typeof setTimeout> | undefined;
@@ -64,6 +66,7 @@ export class Bench {
     this.grid.start();
     this.#calculation = watchCalculation(injector);
     nameControls(place);
+    this.#drawTabs = setUpTabs(api, byId('bench-tabs'));
     const read = () => this.#spoken();
     this.#updates.push(
       speakCells(api, byId('bench-cell'), read),
@@ -206,6 +209,7 @@ export class Bench {
     Object.assign(this.#session, origin);
     this.#saved = '';
     byId('bench-wait').hidden = true;
+    this.#drawTabs();
     this.#tell();
   }
 

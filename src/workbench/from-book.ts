@@ -33,6 +33,8 @@ const CHARACTER = 7;
 /** Width and height where a file sets none: characters and points. */
 const COLUMN_WIDTH = 9.14;
 const ROW_HEIGHT = 15;
+/** Height of a line of text, as a share of the size of its letters. */
+const LINE = 1.35;
 
 const pixelsOf = (characters: number): number => Math.round(characters * CHARACTER);
 
@@ -93,15 +95,7 @@ class SheetBuilder {
       rightToLeft: this.#look.rightToLeft ? BooleanNumber.TRUE : BooleanNumber.FALSE,
       defaultRowHeight: Math.round((this.#look.rowHeight ?? ROW_HEIGHT) * POINT),
       defaultColumnWidth: pixelsOf(this.#look.columnWidth ?? COLUMN_WIDTH),
-      rowData: Object.fromEntries(
-        layout.rows.map(({ row, height, hidden }): [number, Partial<IRowData>] => [
-          row - 1,
-          {
-            ...(height === undefined ? {} : { h: Math.round(height * POINT), ia: BooleanNumber.FALSE }),
-            hd: hidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
-          },
-        ]),
-      ),
+      rowData: this.#rows(cells, layout.rows),
       columnData: this.#columns(layout.columns, columns),
       mergeData: layout.merged.flatMap((text): IRange[] => {
         const area = areaOf(text);
@@ -118,6 +112,31 @@ class SheetBuilder {
         startRow: frozen.rows > 0 ? frozen.rows : -1,
       },
     };
+  }
+
+  /** Rows as high as the file says, and where it says nothing as high as their largest letters need. */
+  #rows(
+    cells: Cells,
+    rows: ReturnType<Workbook['sheets'][number]['layout']>['rows'],
+  ): Record<number, Partial<IRowData>> {
+    const data: Record<number, Partial<IRowData>> = {};
+    const usual = (this.#look.rowHeight ?? ROW_HEIGHT) * POINT;
+    for (const [row, line] of Object.entries(cells)) {
+      const size = Math.max(0, ...Object.values(line).map((cell) => this.#fontSize(cell)));
+      const needed = Math.ceil(size * LINE * POINT);
+      if (needed > usual) data[Number(row)] = { h: needed, ia: BooleanNumber.FALSE };
+    }
+    for (const { row, height, hidden } of rows)
+      data[row - 1] = {
+        ...data[row - 1],
+        ...(height === undefined ? {} : { h: Math.round(height * POINT), ia: BooleanNumber.FALSE }),
+        hd: hidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+      };
+    return data;
+  }
+
+  #fontSize({ s }: ICellData): number {
+    return (typeof s === 'string' ? this.#styles.get(s)?.fs : undefined) ?? 0;
   }
 
   #columns(

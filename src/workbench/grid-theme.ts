@@ -1,5 +1,6 @@
 /** The grid in our colours: its own accent and greys are replaced by ours. */
 
+import type { FUniver } from '@univerjs/core/facade';
 import type { Theme } from '@univerjs/themes';
 import { defaultTheme } from '@univerjs/themes';
 
@@ -40,3 +41,17 @@ export const gridTheme = (): Theme => ({
   indigo: CLAY,
   gray: GREY,
 });
+
+/** Letters over columns and numbers beside rows in the type and tones of the page. */
+export function styleHeadings(api: FUniver): void {
+  const headerStyle = {
+    fontFamily: 'system-ui, sans-serif',
+    fontSize: 12,
+    fontColor: GREY[500],
+    backgroundColor: GREY[50],
+    borderColor: GREY[200],
+  };
+  const book = api.getActiveWorkbook();
+  book?.customizeColumnHeader({ headerStyle });
+  book?.customizeRowHeader({ headerStyle });
+}

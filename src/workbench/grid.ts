@@ -14,7 +14,8 @@ import { registerArrayArea } from '../engine/array-area.ts';
 import { type Book, registerNamesAndTables } from '../engine/book.ts';
 import { repair } from '../engine/repairs.ts';
 import { functions } from '../functions/index.ts';
-import { gridTheme } from './grid-theme.ts';
+import { installDarkColours } from './dark-colours.ts';
+import { gridTheme, styleHeadings } from './grid-theme.ts';
 
 export interface Grid {
   readonly api: FUniver;
@@ -52,13 +53,7 @@ export function createGrid(container: HTMLElement, dark: boolean): Grid {
       contextMenu: false,
       formulaBar: true,
       disableAutoFocus: true,
-      footer: {
-        sheetBar: true,
-        statisticBar: false,
-        menus: false,
-        zoomSlider: false,
-        addSheetButtonConfig: { show: false },
-      },
+      footer: false,
       formula: { description: descriptions(functions), initialFormulaComputing: CalculationMode.FORCED },
       sheets: { clipboardConfig: { hidePasteOptions: true } },
     }),
@@ -83,12 +78,14 @@ export function createGrid(container: HTMLElement, dark: boolean): Grid {
       repair(injector);
       register(injector, functions);
       registerArrayArea(injector);
+      installDarkColours(injector);
     },
     show(data, book) {
       api.disposeUnit(shown);
       api.createWorkbook(data);
       registerNamesAndTables(injector, book, data.id);
       shown = data.id;
+      styleHeadings(api);
     },
   };
 }

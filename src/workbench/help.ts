@@ -1,6 +1,6 @@
 /** Help in the page: what the actions do, and the keys. */
 
-import { element } from './element.ts';
+import { byId, element } from './element.ts';
 
 const KEYS: readonly (readonly [keys: string, does: string])[] = [
   ['Arrow keys, Tab, Enter', 'go from cell to cell; with Shift backwards'],
@@ -39,6 +39,6 @@ export function helpDialog(): HTMLDialogElement {
     close,
   );
   close.addEventListener('click', () => dialog.close());
-  document.body.append(dialog);
+  byId('bench-dialogs').append(dialog);
   return dialog;
 }

@@ -30,8 +30,6 @@ const set = (node: Element, attributes: Readonly<Record<string, string>>): void 
 
 function patch(root: HTMLElement): void {
   for (const [selector, attributes] of RULES) for (const node of root.querySelectorAll(selector)) set(node, attributes);
-  for (const node of root.querySelectorAll('[data-u-comp="sheet-bar-append-button"]'))
-    if (!node.hasAttribute('aria-label')) node.setAttribute('aria-label', 'List of sheets');
   for (const node of root.querySelectorAll('input:not([aria-label])')) node.setAttribute('aria-label', 'Cell or name');
   for (const node of root.querySelectorAll('a[type="button"],div[type="button"]')) {
     node.removeAttribute('type');
