@@ -17,13 +17,15 @@ const PLACES = 72;
 /** Angle from one of them to the next [rad]. */
 const STEP = (2 * Math.PI) / PLACES;
 
-/** Cuts of the golden section around the best third foot, at first and in the end, and around the best first one. */
-const ROUGH_CUTS = 8;
-const FINE_CUTS = 20;
+/** Cuts of the golden section around the best third foot, while places are looked at and in the end, and around the best first one. */
+const ROUGH_CUTS = 6;
+const FINE_CUTS = 14;
+const LAST_CUTS = 32;
 const CUTS = 22;
 
-/** Places of the first foot that are worth closing in on. */
-const CHOSEN = 3;
+/** Places of the first foot that are worth closing in on, and those that may become one [share of the best margin so far]. */
+const CHOSEN = 2;
+const WORTH = 0.9;
 
 /** Relative excess of the two feet over the least distance, so that rounding does not bring them too close. */
 const SLACK = 1e-9;
@@ -50,13 +52,13 @@ export const spacedFeet = (curve: Outline, balance: Point, apart: number): Place
   const score = ([a, b, c]: Feet): number => Math.min(edge(a, b), edge(b, c), edge(c, a));
 
   /** Angles at which a second foot is at the least distance from the first. */
-  const seconds = (first: Point, angle: number): readonly number[] => {
+  const seconds = (first: Point): readonly number[] => {
     const spare = (at: number): number => distance(first, pointAt(curve, at)) - apart * (1 + SLACK);
     const found: number[] = [];
-    let before = -apart;
-    for (let i = 1; i <= PLACES; i++) {
-      const at = angle + i * STEP;
-      const now = i === PLACES ? -apart : spare(at);
+    let before = distance(first, places[PLACES - 1]!) - apart;
+    for (let i = 0; i < PLACES; i++) {
+      const at = i * STEP;
+      const now = distance(first, places[i]!) - apart;
       // From the side that is far enough to the root, so that the feet are not too close.
       if (before < 0 && now >= 0) found.push(at - root((way) => spare(at - way), 0, STEP));
       if (before >= 0 && now < 0) found.push(at - STEP + root((way) => spare(at - STEP + way), 0, STEP));
@@ -65,11 +67,12 @@ export const spacedFeet = (curve: Outline, balance: Point, apart: number): Place
     return found;
   };
 
-  const withFirstAt = (angle: number, cuts: number): Found | undefined => {
+  const withFirstAt = (angle: number, cuts: number, atLeast: number): Found | undefined => {
     const first = pointAt(curve, angle);
     let best: Found | undefined;
-    for (const at of seconds(first, angle)) {
+    for (const at of seconds(first)) {
       const second = pointAt(curve, at);
+      if (!(edge(first, second) > atLeast)) continue;
       const with3 = (third: Point): number => Math.min(edge(second, third), edge(third, first));
       let most = -Infinity;
       let place = 0;
@@ -90,17 +93,25 @@ export const spacedFeet = (curve: Outline, balance: Point, apart: number): Place
   };
 
   // Near the edge only a foot close to the balance point helps, which the ring may miss: that place comes on top.
-  const nearest = withFirstAt(Math.atan2(balance[1] / curve.halfWidth, balance[0] / curve.halfLength), FINE_CUTS);
-  const rough = places
-    .map((_, i) => withFirstAt(i * STEP, ROUGH_CUTS))
-    .filter((found) => found !== undefined)
-    .sort((a, b) => b.margin - a.margin)
-    .slice(0, CHOSEN)
-    .concat(nearest ?? []);
+  const nearest = withFirstAt(
+    Math.atan2(balance[1] / curve.halfWidth, balance[0] / curve.halfLength),
+    LAST_CUTS,
+    tooClose / 2,
+  );
+  const rough: Found[] = [];
+  let worth = tooClose / 2;
+  for (let i = 0; i < PLACES; i++) {
+    const found = withFirstAt(i * STEP, ROUGH_CUTS, worth);
+    if (!found) continue;
+    rough.push(found);
+    worth = Math.max(worth, WORTH * found.margin);
+  }
+  const starts = rough.sort((a, b) => b.margin - a.margin).slice(0, CHOSEN);
   let best: Found | undefined;
-  for (const start of rough) {
-    const angle = largest((at) => withFirstAt(at, FINE_CUTS)?.margin ?? tooClose, start.angle, STEP, CUTS);
-    for (const found of [start, withFirstAt(angle, FINE_CUTS)])
+  for (const start of nearest ? [...starts, nearest] : starts) {
+    const at = (angle: number): number => withFirstAt(angle, FINE_CUTS, tooClose / 2)?.margin ?? tooClose;
+    const angle = largest(at, start.angle, STEP, CUTS);
+    for (const found of [start, withFirstAt(angle, LAST_CUTS, tooClose / 2)])
       if (found && !(best && best.margin >= found.margin)) best = found;
   }
   return best;
