@@ -29,7 +29,7 @@ import { type Placed, threeFeet } from './three-feet.ts';
 /** Where the feet of a long and heavy jacket are, from its middle [share of the length]: a fifth of it from each end. */
 export const FEET_MOVED_IN = 0.3;
 
-/** Share of the best margin that a symmetric triangle must reach to be preferred [1]. Contract of FEET: within 0.1 %. */
+/** Share of the best margin that a symmetric triangle must reach to be preferred [1]. Convention of FEET: within 0.1 %. */
 export const NEARLY_BEST = 0.999;
 
 /** A margin below which feet do not hold the balance point but for rounding [share of the half width]. */

@@ -21,7 +21,7 @@ import { halfFault } from './strength.ts';
 
 export { limits } from './strength.ts';
 
-/** Heights to try [m]: this step, this many of them, 30 cm. Contract of RIB_HEIGHT. */
+/** Heights to try [m]: this step, this many of them, 30 cm. Convention of RIB_HEIGHT. */
 export const RIB_STEP = 0.005;
 export const RIB_STEPS = 60;
 

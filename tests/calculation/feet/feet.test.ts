@@ -89,7 +89,7 @@ describe('feet', () => {
         const reached = known(margin(triangle, one.balance));
         answers++;
         if (best > 1e-6 * one.width) worst = Math.min(worst, reached / best);
-        // Contract: 0.1 % below the best at most. The ring of brute force is a little coarser than the search.
+        // At most 0.1 % below the best. The ring of brute force is a little coarser than the search.
         // Within a millionth of the width of the edge both are rounding.
         expect(reached).toBeGreaterThanOrEqual(0.999 * best - 1e-6 * one.width);
         for (const foot of triangle) expect(beyond(one, foot)).toBeLessThanOrEqual(1e-9 * one.length);
