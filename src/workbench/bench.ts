@@ -95,6 +95,7 @@ export class Bench {
     if (draft) this.#restore(draft);
     else await this.openSample(SAMPLES[0]);
     await this.#calculation.settled();
+    for (const update of this.#updates) update();
     if (!draft) await this.#offerLeft();
   }
 

@@ -4,6 +4,7 @@ import { ICommandService, type Injector } from '@univerjs/core';
 import {
   SetFormulaCalculationNotificationMutation,
   SetFormulaCalculationStartMutation,
+  SetTriggerFormulaCalculationStartMutation,
 } from '@univerjs/engine-formula';
 import { FormulaCalculationSessionService } from '@univerjs/sheets-formula';
 
@@ -30,7 +31,11 @@ export function watchCalculation(injector: Injector): Calculation {
     if (id === SetFormulaCalculationStartMutation.id) running = true;
     else if (id === SetFormulaCalculationNotificationMutation.id) {
       if ((params as { functionsExecutedState?: number }).functionsExecutedState !== undefined) running = false;
-    } else if (id.includes('.mutation.') && !options?.onlyLocal) lastChange = performance.now();
+    } else if (
+      id === SetTriggerFormulaCalculationStartMutation.id ||
+      (id.includes('.mutation.') && !options?.onlyLocal)
+    )
+      lastChange = performance.now();
   });
   injector.get(FormulaCalculationSessionService).resultApplied$.subscribe(() => {
     for (const listener of listeners) listener();
@@ -41,6 +46,8 @@ export function watchCalculation(injector: Injector): Calculation {
     },
     async settled() {
       const begun = performance.now();
+      // A change may be on its way from the keyboard to the cells.
+      await pause(GATHERED);
       while (performance.now() - begun < LONGEST) {
         const rest = GATHERED - (performance.now() - lastChange);
         if (rest > 0) await pause(rest);

@@ -96,6 +96,12 @@ interface SetValues {
 /** Number formats with days, months or hours. */
 const isDate = (pattern: string): boolean => /[dmyhs]/i.test(pattern.replace(/"[^"]*"|\[[^\]]*\]|\\./g, ''));
 
+/** A typed number with its usual signs: thousands, percent, money, brackets for minus. Everything else that became a number is a date or a time. */
+const isTypedNumber = (text: string): boolean => {
+  const plain = text.replace(/[\s,'%()\p{Sc}]/gu, '');
+  return plain !== '' && !Number.isNaN(Number(plain));
+};
+
 export interface GuardOptions {
   readonly api: FUniver;
   readonly injector: Injector;
@@ -120,12 +126,11 @@ function cleaned(params: SetValues, typed: string | undefined, options: GuardOpt
         continue;
       }
       if (!cell) continue;
-      const style = cell.s;
-      if (style && typeof style === 'object' && style.n && isDate(style.n.pattern) && typeof cell.v === 'number') {
-        if (!isDate(options.formatInFile(params.subUnitId, rowNumber, column)) && typed !== undefined) {
+      if (typed !== undefined && typeof cell.v === 'number' && !isTypedNumber(typed)) {
+        if (!isDate(options.formatInFile(params.subUnitId, rowNumber, column))) {
           cell.v = typed;
           cell.t = CellValueType.FORCE_STRING;
-          said = 'A date is kept as text in a cell that has no date format in the file.';
+          said = 'A date or time is kept as text in a cell that has no such format in the file.';
         }
       }
       delete cell.s;
