@@ -26,8 +26,8 @@ import girthAreaFunction from './girth-area.ts';
 import girthBalanceFunction from './girth-balance.ts';
 import girthShellAreaFunction from './girth-shell-area.ts';
 import girthVolumeFunction from './girth-volume.ts';
-import layersNeededFunction from './layers-needed.ts';
 import layersFunction from './layers.ts';
+import layersNeededFunction from './layers-needed.ts';
 import liftIndexFunction from './lift-index.ts';
 import liftLimitFunction from './lift-limit.ts';
 import marginFunction from './margin.ts';
@@ -37,9 +37,9 @@ import mixTemperatureFunction from './mix-temperature.ts';
 import mixVolumeFunction from './mix-volume.ts';
 import mixesFunction from './mixes.ts';
 import outerSizeFunction from './outer-size.ts';
+import paddingFunction from './padding.ts';
 import paddingChoiceFunction from './padding-choice.ts';
 import paddingPressureFunction from './padding-pressure.ts';
-import paddingFunction from './padding.ts';
 import planFunction from './plan.ts';
 import plasterFunction from './plaster.ts';
 import ribHeightFunction from './rib-height.ts';
@@ -59,8 +59,8 @@ import tipAngleFunction from './tip-angle.ts';
 import turnWeightFunction from './turn-weight.ts';
 import versionFunction from './version.ts';
 import volumeFunction from './volume.ts';
-import waterRatioFunction from './water-ratio.ts';
 import waterFunction from './water.ts';
+import waterRatioFunction from './water-ratio.ts';
 import weightFunction from './weight.ts';
 import wetWeightFunction from './wet-weight.ts';
 
@@ -75,8 +75,8 @@ export const functions: readonly WorksheetFunction[] = [
   specimenWeightFunction,
   volumeFunction,
   girthShellAreaFunction,
-  layersNeededFunction,
   layersFunction,
+  layersNeededFunction,
   outerSizeFunction,
   seamFunction,
   shellAreaFunction,
@@ -87,13 +87,13 @@ export const functions: readonly WorksheetFunction[] = [
   mixVolumeFunction,
   mixesFunction,
   plasterFunction,
-  waterRatioFunction,
   waterFunction,
+  waterRatioFunction,
   clayFunction,
   clothFunction,
   cutListFunction,
-  paddingChoiceFunction,
   paddingFunction,
+  paddingChoiceFunction,
   sealerFunction,
   dryTimeFunction,
   drynessFunction,

@@ -29,7 +29,7 @@ s = \text{thickness of the shell}, \quad c = \text{outer fibre}, \quad I = \text
       args: [120, 40, 30, 50, 8],
       value: [
         ['way', 'stress', 'allowed', 'factor'],
-        ['along its length, on its feet', 0.191958902, 8.273708752, 43.1014591],
+        ['along its length, on its feet', 0.04607014241, 8.273708752, 179.5893896],
         ['across, lifted by the flanges', 0.7483736048, 8.273708752, 11.055586],
         ['over one foot', 0.8628186675, 8.273708752, 9.589162895],
       ],

@@ -11,7 +11,7 @@ describe('strength', () => {
     expect(rows.map((row) => row.way)).toEqual(WAYS);
     for (const [i, [stress, factor]] of (
       [
-        [191958.9267, 43.10145349],
+        [46070.14241, 179.5893896],
         [748373.6048, 11.055586],
         [862818.6675, 9.589162895],
       ] as const
