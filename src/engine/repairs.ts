@@ -6,6 +6,7 @@ import {
   BaseFunction,
   BaseReferenceObject,
   type BaseValueObject,
+  CELL_INVERTED_INDEX_CACHE,
   ErrorType,
   ErrorValueObject,
   IFunctionService,
@@ -111,6 +112,17 @@ function repairEmptyTexts(): void {
   };
 }
 
+/**
+ * Comparisons remember, as shipped, which rows of a column hold which value, and take the answer from there the next time. What they remember
+ * does not tell the text "5" from the number 5, nor an empty text from a blank or 0, and keeps tables that a formula made under the formula's
+ * own place, so that the second table of a formula is compared by the values of the first. Here each comparison looks at the values.
+ */
+function repairComparisons(): void {
+  CELL_INVERTED_INDEX_CACHE.canUseCache = () => ({ rowsInCache: [], rowsNotInCache: [] });
+  CELL_INVERTED_INDEX_CACHE.set = () => undefined;
+  CELL_INVERTED_INDEX_CACHE.setContinueBuildingCache = () => undefined;
+}
+
 /** Puts the repaired functions in place of the shipped ones. Call it after the first workbook was created, which restores those. */
 export function repair(injector: Injector): void {
   const service = injector.get(IFunctionService);
@@ -118,4 +130,5 @@ export function repair(injector: Injector): void {
   if (sort !== undefined && sort !== null && !(sort instanceof Sort)) service.registerExecutors(new Sort(sort));
   service.registerExecutors(new Edate('EDATE'));
   repairEmptyTexts();
+  repairComparisons();
 }

@@ -35,7 +35,34 @@ const EMPTY_TEXT: Record<string, SmallCell> = {
   B4: '=SUM(A1:A1)',
 };
 
+const COMPARED: Record<string, SmallCell> = {
+  A1: '5',
+  A2: 5,
+  B1: '=COUNTIF(A1:A2,5)',
+  B2: '=A1=5',
+  B3: '=SUMPRODUCT(--(A1:A2=5))',
+  C1: '=JACKET.EMPTY()',
+  D1: '=C1>0',
+  D2: '=C1=0',
+  D3: '=C1<>0',
+  E1: '=SUM(--(JACKET.TWICE({1;2;3})>3))+SUM(--(JACKET.TWICE({10;20;30})>3))',
+  F1: '=SUM(--(SORT({1;2;3})>1))+SUM(--(SORT({10;20;30})>1))',
+};
+
 describe('as shipped', () => {
+  test('comparisons depend on those before them', async () => {
+    const shipped = await values(false, COMPARED);
+    const right = { B2: false, B3: 1, D1: true, D2: false, D3: true, E1: 5, F1: 5 };
+    expect(Object.keys(right).filter((key) => shipped[key] !== right[key as keyof typeof right])).toEqual([
+      'B2',
+      'B3',
+      'D1',
+      'D2',
+      'D3',
+      'F1',
+    ]);
+  });
+
   test('SORT turns the cells that it sorts for other formulas too', async () => {
     const { C1 } = await values(false, SORTED);
     expect(C1).toEqual([[6], [4], [2]]);
@@ -52,6 +79,21 @@ describe('as shipped', () => {
 });
 
 describe('repaired', () => {
+  test('comparisons look at the values', async () => {
+    // COUNTIF alone counts a text that reads as the number.
+    expect(await values(true, COMPARED)).toEqual({
+      B1: 2,
+      B2: false,
+      B3: 1,
+      C1: '',
+      D1: true,
+      D2: false,
+      D3: true,
+      E1: 5,
+      F1: 5,
+    });
+  });
+
   test('SORT sorts a copy', async () => {
     const { B1, C1 } = await values(true, SORTED);
     expect(B1).toEqual([[3], [2], [1]]);
