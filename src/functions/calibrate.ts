@@ -40,7 +40,7 @@ u_i = \text{used}, \quad e_i = \text{estimated}, \quad n = \text{jobs}`,
   ],
   limits: [
     ...FEW.map((few) => ({
-      text: `it rests on ${few} jackets: the interval is wide, and narrows with each one you add`,
+      text: `five jackets or more: it rests on ${few}, so its interval is wide and narrows with each one you add`,
       holds: ({ estimated, used }: { estimated: (number | null)[]; used: (number | null)[] }) =>
         jobsOf(estimated, used).length !== few,
     })),

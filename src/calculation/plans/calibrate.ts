@@ -48,7 +48,7 @@ export const calibrate = (estimated: Cells, used: Cells): Result<Calibration> =>
   const jobs = pairs.length;
   if (jobs < LEAST_JOBS)
     return noAnswer(
-      'this rests on {jobs} jackets with both numbers, and needs {least}; note what the next jacket really takes',
+      'jackets with both numbers: {jobs}, and it needs {least} or more; note what the next jacket really takes',
       { jobs: amount(jobs, 'count'), least: amount(LEAST_JOBS, 'count') },
     );
   // In shares of the largest, so that no sum or square of extreme numbers overflows.

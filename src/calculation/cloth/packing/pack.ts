@@ -15,6 +15,5 @@ const WORTH = 1e-9;
  */
 export const pack = (kinds: readonly Kind[], roll: number): Layout => {
   const shelf = shelfLayout(kinds, roll);
-  const skyline = skylineLayout(kinds, roll);
-  return skyline.length < shelf.length * (1 - WORTH) ? skyline : shelf;
+  return skylineLayout(kinds, roll, shelf.length * (1 - WORTH)) ?? shelf;
 };
