@@ -39,9 +39,9 @@ export const POLICY = [
   "frame-ancestors 'none'",
 ].join('; ');
 
-/** Help pages are read in a window of their own: no script, and the style inside them. */
+/** Help pages are read in a window of their own: scripts and styles from files of ours only. */
 const HELP_POLICY =
-  "default-src 'none'; style-src 'self' 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
+  "default-src 'none'; script-src 'self'; style-src 'self'; img-src data:; base-uri 'none'; form-action 'none'";
 
 /** A file name without any step: letters, digits, dots, hyphens and underscores, not beginning with a dot. */
 const PLAIN_NAME = /^[\p{L}\p{N}_][\p{L}\p{N}_.-]*$/u;
@@ -50,7 +50,7 @@ const PLAIN_NAME = /^[\p{L}\p{N}_][\p{L}\p{N}_.-]*$/u;
 const FOLDERS = {
   '': { folder: (dist) => dist, kinds: ['.js', '.css'] },
   samples: { folder: (_, samples) => samples, kinds: ['.xlsx'] },
-  help: { folder: (dist) => join(dist, 'help'), kinds: ['.html', '.css'] },
+  help: { folder: (dist) => join(dist, 'help'), kinds: ['.html', '.css', '.js'] },
 };
 
 /** The file behind an address, or undefined. `dist` is the folder of the bundles, `samples` that of the sample workbooks. */

@@ -1,7 +1,7 @@
 /** The files that a web server hands out so that a spreadsheet can load the add-in, beside the bundle itself. */
-import { copyFileSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { helpFiles } from './help-pages.ts';
+import { copyFileSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import { helpFiles } from './help/pages.ts';
 import { LOCAL_BASE_URL, metadata } from './metadata.ts';
 
 /** Sizes of the icons that the manifest names [px]. */
@@ -34,6 +34,28 @@ export const manifestFor = (manifest: string, baseUrl: string): string =>
     .replaceAll(`<AppDomain>${LOCAL_BASE_URL}</AppDomain>`, `<AppDomain>${new URL(baseUrl).origin}</AppDomain>`)
     .replaceAll(LOCAL_BASE_URL, baseUrl);
 
+/** Files of the help pages that are not made but stand in the source, by folder. */
+const HELP_ASSETS = [
+  'src/texts/look.css',
+  'src/build/help/help.css',
+  'src/build/help/search.js',
+  'src/build/help/copy.js',
+];
+
+/**
+ * Writes the help pages, which need no server and load nothing but what stands beside them. What else stood there is taken away.
+ *
+ * @param root the project's folder
+ * @param to folder of the pages
+ */
+export const writeHelp = (root: string, to: string): void => {
+  const files = helpFiles();
+  rmSync(to, { recursive: true, force: true });
+  mkdirSync(to, { recursive: true });
+  for (const [name, text] of files) writeFileSync(join(to, name), text);
+  for (const path of HELP_ASSETS) copyFileSync(join(root, path), join(to, basename(path)));
+};
+
 /**
  * Writes all files but the bundle.
  *
@@ -42,7 +64,6 @@ export const manifestFor = (manifest: string, baseUrl: string): string =>
  * @param baseUrl where the folder will stand in the web
  */
 export const writeSite = (root: string, to: string, baseUrl: string = LOCAL_BASE_URL): void => {
-  mkdirSync(join(to, 'help'), { recursive: true });
   mkdirSync(join(to, 'icons'), { recursive: true });
   writeFileSync(join(to, 'functions.json'), `${JSON.stringify(metadata(baseUrl), null, 2)}\n`);
   writeFileSync(
@@ -55,9 +76,7 @@ export const writeSite = (root: string, to: string, baseUrl: string = LOCAL_BASE
     copyFileSync(join(root, 'manifest/icons', name), join(to, 'icons', name));
   }
   copyFileSync(join(root, 'src/texts/look.css'), join(to, 'look.css'));
-  copyFileSync(join(root, 'src/texts/look.css'), join(to, 'help/look.css'));
-  copyFileSync(join(root, 'src/build/help.css'), join(to, 'help/help.css'));
-  for (const [name, text] of helpFiles()) writeFileSync(join(to, 'help', name), text);
+  writeHelp(root, join(to, 'help'));
 };
 
 /** Names of everything in a folder and its folders, sorted, with `/` between. */

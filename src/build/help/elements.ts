@@ -1,0 +1,47 @@
+/** Small pieces of pages that stand in several places. */
+import { sign } from '../../drawing/signs.ts';
+import type { OutCell } from '../../functions/calling/cell.ts';
+import { escaped } from '../html.ts';
+import { helpFile } from './names.ts';
+import { cellText } from './numbers.ts';
+
+export const functionLink = (id: string): string => `<a href="${helpFile(id)}"><code>${escaped(id)}</code></a>`;
+
+export const list = (items: readonly string[]): string =>
+  items.length ? `<ul>${items.map((item) => `<li>${item}</li>`).join('')}</ul>` : '';
+
+/** Ends a sentence that may have come without its full stop, and begins it with a capital letter. */
+export const sentence = (text: string): string => {
+  const begun = text.charAt(0).toUpperCase() + text.slice(1);
+  return /[.?:]$/.test(begun) ? begun : `${begun}.`;
+};
+
+/** A table that scrolls inside its own region where the page is narrow. */
+export const scrolled = (label: string, table: string): string =>
+  `<div class="scroll" role="region" aria-label="${escaped(label)}" tabindex="0">${table}</div>`;
+
+const isNumber = (cell: OutCell): boolean => typeof cell === 'number';
+
+/** Rows of cells as a table; the first row is its head where `header` says so. */
+export const cellTable = (label: string, rows: readonly (readonly OutCell[])[], header: boolean): string => {
+  const numeric = (column: number): boolean => rows.slice(header ? 1 : 0).some((row) => isNumber(row[column]!));
+  const styled = (column: number): string => (numeric(column) ? ' class="number"' : '');
+  const head = header
+    ? `<thead><tr>${rows[0]!.map((cell, c) => `<th scope="col"${styled(c)}>${escaped(cellText(cell))}</th>`).join('')}</tr></thead>`
+    : '';
+  const body = rows
+    .slice(header ? 1 : 0)
+    .map((row) => {
+      const cells = row.map((cell, c) => {
+        const text = escaped(cellText(cell));
+        return header && c === 0 ? `<th scope="row">${text}</th>` : `<td${styled(c)}>${text}</td>`;
+      });
+      return `<tr>${cells.join('')}</tr>`;
+    })
+    .join('');
+  return scrolled(label, `<table>${head}<tbody>${body}</tbody></table>`);
+};
+
+/** A formula with a button that copies it. Without script the button is not shown. */
+export const formulaLine = (formula: string, more = ''): string =>
+  `<div class="formula"><code data-formula>${escaped(formula)}</code>${more}<button type="button" class="copy" data-copy="${escaped(formula)}" aria-label="Copy ${escaped(formula)}" hidden>${sign('copy', 20)}<span class="copy-word">Copy</span></button></div>`;
