@@ -59,6 +59,7 @@ describe('as shipped', () => {
       'D1',
       'D2',
       'D3',
+      'E1',
       'F1',
     ]);
   });
