@@ -77,6 +77,12 @@ interface Counts {
   noted: number;
 }
 
+/** What is wrong with a first line that has no commas but other marks that part fields. */
+const otherSeparator = ([only = '', ...others]: readonly string[]): string | undefined => {
+  const mark = others.length ? undefined : ['semicolons', 'tabs'].find((_, i) => only.includes(i ? '\t' : ';'));
+  return mark && `${mark} part the fields; save it with commas between them and with decimal points`;
+};
+
 /** Turns records into lines of the file that comes out. */
 class Lines {
   readonly counts: Counts = { rows: 0, blank: 0, noted: 0 };
@@ -97,7 +103,7 @@ class Lines {
     const asCells = collectionTable(record.map(cellOf), settings, system);
     // Names come out as they came in: 007 is no 7 there.
     const table = !isFault(asCells) && asCells.named ? collectionTable(record, settings, system) : asCells;
-    if (isFault(table)) throw new FileError(`${this.input}: ${reasonOf(table, system)}.`);
+    if (isFault(table)) throw new FileError(`${this.input}: ${otherSeparator(record) ?? reasonOf(table, system)}.`);
     this.table = table;
     this.fields = record.length;
     const header = line(table.header, system);
@@ -149,15 +155,17 @@ const calculate = async (input: string, settings: ReadSettings, file: FileHandle
 /** Writes to a file beside, which gets its name when it is whole. */
 const writeBeside = async <T>(path: string, write: (file: FileHandle) => Promise<T>): Promise<T> => {
   const beside = join(dirname(path), `.${basename(path)}.${randomBytes(6).toString('hex')}.part`);
-  const file = await open(beside, 'wx').catch((error: NodeJS.ErrnoException) => {
-    // People know the file by its own name.
+  /** People know the file by its own name. */
+  const named = (error: NodeJS.ErrnoException): never => {
+    if (error.code === 'ENOENT') throw new FileError(`${path} cannot be written: its folder is not there.`);
     throw Object.assign(error, { path });
-  });
+  };
+  const file = await open(beside, 'wx').catch(named);
   try {
     const answer = await write(file);
     await file.sync();
     await file.close();
-    await rename(beside, path);
+    await rename(beside, path).catch(named);
     return answer;
   } catch (error) {
     await file.close().catch(() => undefined);

@@ -101,7 +101,9 @@ const endsOf = (of: keyof Plan, central: Result<number>, pairs: readonly Pair[],
     less += (central - least) ** 2;
     more += (most - central) ** 2;
   }
-  return { low: central - Math.sqrt(less), high: central + Math.sqrt(more) };
+  const low = central - Math.sqrt(less);
+  // Feet that jump to other places at some weight can add up to more than there is.
+  return { low: central >= 0 ? Math.max(0, low) : low, high: central + Math.sqrt(more) };
 };
 
 /** Mixes for an amount of slurry, as `mixes` counts them. */
