@@ -16,6 +16,7 @@ export const SAMPLES: readonly [Sample, ...Sample[]] = [
     sheet: 'Spilled',
     cell: 'C5',
   },
+  { file: 'will-it-stand.xlsx', title: 'Will it stand, and will it hold?' },
 ];
 
 /** The bytes of a sample. Throws with a sentence for people. */
