@@ -4,6 +4,7 @@ import type { Settings } from '../calculation/settings.ts';
 import { listed, Refusal, table } from './calling/arguments.ts';
 import { type Cell, CellError, isCellError, type Rows } from './calling/cell.ts';
 import { findColumns } from './calling/header.ts';
+import { shownPlain } from './calling/names.ts';
 import { clipped, valueError } from './calling/reasons.ts';
 import { type TableCell, unitOf } from './calling/tables.ts';
 import { toSi, type UnitSystem } from './calling/units.ts';
@@ -27,7 +28,7 @@ const sumOf = (name: string, cells: readonly Cell[]): number | CellError => {
       );
     if (typeof cell === 'string') return valueError(`${place} is text; type a number`);
     if (typeof cell !== 'number' || !(cell >= 0 && cell < Infinity))
-      return valueError(`${place} is ${String(cell).toUpperCase()}; type a number, 0 or more`);
+      return valueError(`${place} is ${shownPlain(cell)}; type a number, 0 or more`);
     sum += cell;
   }
   return sum;

@@ -7,7 +7,7 @@
 import * as z from 'zod';
 import type { Quantity } from '../../calculation/result.ts';
 import { type Argument, type Cell, isCellError, type Rows } from './cell.ts';
-import { nearestName, plainName, quoted } from './names.ts';
+import { nearestName, plainName, quoted, shownPlain } from './names.ts';
 import { isUnitSystem } from './read-settings.ts';
 import { clipped } from './reasons.ts';
 import { toSi, type UnitSystem, unitName } from './units.ts';
@@ -80,7 +80,7 @@ export const shownCell = (cell: Cell): string => {
   if (cell === null || cell === '') return 'blank';
   if (typeof cell === 'string') return quoted(cell);
   if (isCellError(cell)) return cell.code;
-  return String(cell).toUpperCase();
+  return shownPlain(cell);
 };
 
 const asText = (cell: Cell, name: string): Refusal | undefined =>
@@ -95,12 +95,12 @@ const LENGTHS: ReadonlySet<Quantity | undefined> = new Set<Quantity | undefined>
 /** The refusal of a cell that holds no number. */
 const noNumber = (cell: Cell, name: string, quantity: Quantity | undefined): Refusal => {
   if (isCellError(cell)) return new Refusal(`${name} is the error ${cell.code}; mend that cell first`);
-  if (typeof cell === 'boolean') return new Refusal(`${name} is ${String(cell).toUpperCase()}; type a number`);
+  if (typeof cell === 'boolean') return new Refusal(`${name} is ${shownPlain(cell)}; type a number`);
   if (typeof cell === 'string') {
     const measure = LENGTHS.has(quantity) ? ', or use JACKET.MEASURE' : '';
     return asText(cell, name) ?? new Refusal(`${name} is text; type a number${measure}`);
   }
-  return new Refusal(`${name} is ${String(cell)}; type a finite number`);
+  return new Refusal(`${name} is ${shownCell(cell)}; type a finite number`);
 };
 
 interface NumberOptions {

@@ -41,6 +41,10 @@ export const nearestName = (typed: string, known: readonly string[]): string => 
   return best;
 };
 
+/** A number, TRUE or FALSE as a cell shows it. No host shows what lies outside of the range of numbers, so that is said in words. */
+export const shownPlain = (value: unknown): string =>
+  typeof value === 'number' && !Number.isFinite(value) ? 'a number out of range' : String(value).toUpperCase();
+
 /** What was typed, short enough to stand inside a reason. */
 export const quoted = (text: string, most = 40): string =>
   `"${text.length > most ? `${text.slice(0, most - 1)}…` : text}"`;

@@ -15,7 +15,7 @@ import {
   type Settings,
 } from '../../calculation/settings.ts';
 import { type Argument, type Cell, isCellError, isRows, type Rows } from './cell.ts';
-import { nearestName, plainName, quoted, unknownName } from './names.ts';
+import { nearestName, plainName, quoted, shownPlain, unknownName } from './names.ts';
 import { reasonOf } from './reasons.ts';
 import { toSi, UNIT_SYSTEMS, type UnitSystem, unitName } from './units.ts';
 
@@ -50,10 +50,10 @@ const fault = (problem: string) => wrong('settings:', problem);
 export const readSettings = (argument: Argument | undefined): Result<ReadSettings> => {
   const only = isRows(argument) && argument.length === 1 && argument[0]!.length === 1 ? argument[0]![0]! : argument;
   if (only === undefined || only === null || only === '') return METRIC;
-  if (isRows(only)) return readRows(only);
+  if (isRows(only)) return only[0]?.length ? readRows(only) : METRIC;
   if (isCellError(only)) return fault(`the cell holds the error ${only.code}; mend that cell first`);
   if (typeof only !== 'string')
-    return fault(`expected "metric", "us" or rows of names and values, not ${String(only).toUpperCase()}`);
+    return fault(`expected "metric", "us" or rows of names and values, not ${shownPlain(only)}`);
   const word = plainName(only);
   if (isUnitSystem(word)) return word === 'us' ? US : METRIC;
   return fault(`expected "metric", "us" or rows of names and values, not ${quoted(only)}`);
@@ -101,7 +101,7 @@ const readRows = (rows: Rows): Result<ReadSettings> => {
 };
 
 const shown = (value: Cell): string =>
-  typeof value === 'string' ? quoted(value) : isCellError(value) ? value.code : String(value).toUpperCase();
+  typeof value === 'string' ? quoted(value) : isCellError(value) ? value.code : shownPlain(value);
 
 const readValue = (d: SettingDefinition, { name, value, unit }: Row, system: UnitSystem): Result<number | string> => {
   if (isCellError(value)) return fault(`${name} is the error ${value.code}; mend that cell first`);

@@ -92,7 +92,10 @@ const SILENT: ReadonlySet<Quantity> = new Set(['fraction', 'ratio', 'percent', '
 /** A number with its unit as texts say it: at most four significant digits, whole numbers in full. */
 export const spoken = (value: number, quantity: Quantity, system: UnitSystem): string => {
   const shown = fromSi(value, quantity, system);
+  if (!Number.isFinite(shown)) return 'a number out of range';
   const whole = Math.abs(shown) < 1e15 && Math.abs(shown - Math.round(shown)) < 1e-9 * Math.max(1, Math.abs(shown));
-  const text = whole ? String(Math.round(shown)) : String(Number(shown.toPrecision(4)));
+  // Rounding up can leave the range of numbers.
+  const short = whole ? Math.round(shown) : Number(shown.toPrecision(4));
+  const text = String(Number.isFinite(short) ? short : shown);
   return SILENT.has(quantity) ? text : `${text} ${unitName(quantity, system)}`;
 };

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { nearestName, plainName, unknownName } from '../../../src/functions/calling/names.ts';
+import { nearestName, plainName, shownPlain, unknownName } from '../../../src/functions/calling/names.ts';
 import { settingNames } from '../../../src/functions/calling/read-settings.ts';
 
 test.each([
@@ -38,4 +38,9 @@ test('names ignore case and spaces', () => {
 
 test('a very long text costs no time and is cut', () => {
   expect(unknownName('x'.repeat(100_000), settingNames, 'a setting').length).toBeLessThan(120);
+});
+
+test('numbers and flags as a cell shows them, and what no cell shows in words', () => {
+  expect([1.5, true, 1e21].map(shownPlain)).toEqual(['1.5', 'TRUE', '1E+21']);
+  expect([Number.NaN, -Infinity].map(shownPlain)).toEqual(['a number out of range', 'a number out of range']);
 });

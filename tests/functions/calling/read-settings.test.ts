@@ -17,7 +17,7 @@ const why = (argument: Argument): string => {
 };
 
 describe('what is accepted', () => {
-  test.each([undefined, null, '', 'metric', ' Metric ', [['metric']]] as (Argument | undefined)[])(
+  test.each([undefined, null, '', 'metric', ' Metric ', [['metric']], [], [[]]] as (Argument | undefined)[])(
     '%j is metric',
     (a) => {
       expect(read(a).system).toBe('metric');
