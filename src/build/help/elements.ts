@@ -10,11 +10,11 @@ export const functionLink = (id: string): string => `<a href="${helpFile(id)}"><
 export const list = (items: readonly string[]): string =>
   items.length ? `<ul>${items.map((item) => `<li>${item}</li>`).join('')}</ul>` : '';
 
-/** Ends a sentence that may have come without its full stop, and begins it with a capital letter. */
-export const sentence = (text: string): string => {
-  const begun = text.charAt(0).toUpperCase() + text.slice(1);
-  return /[.?:]$/.test(begun) ? begun : `${begun}.`;
-};
+/** Ends a sentence that may have come without its full stop. */
+export const closed = (text: string): string => (/[.?:]$/.test(text) ? text : `${text}.`);
+
+/** A sentence with its capital letter and its full stop. */
+export const sentence = (text: string): string => closed(text.charAt(0).toUpperCase() + text.slice(1));
 
 /** A table that scrolls inside its own region where the page is narrow. */
 export const scrolled = (label: string, table: string): string =>

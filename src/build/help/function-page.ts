@@ -6,12 +6,13 @@ import { DECIMAL_COMMA, syntaxText } from '../../functions/calling/formula-text.
 import type { NamedArgument, WorksheetFunction } from '../../functions/define.ts';
 import { escaped } from '../html.ts';
 import { block } from './caution-block.ts';
-import { functionLink, list, sentence } from './elements.ts';
+import { closed, functionLink, list, sentence } from './elements.ts';
 import type { Page } from './frame.ts';
 import { mathLines, mathml } from './math.ts';
 import { helpFile, SETTINGS_FILE, settingAddress, topicFile } from './names.ts';
 import { unitsOf } from './numbers.ts';
 import { slips } from './slips.ts';
+import { asksForUs } from './systems.ts';
 import { TOPIC_TEXTS } from './topics.ts';
 import { example } from './worked.ts';
 
@@ -69,7 +70,7 @@ const formulaSection = ({ equation, math }: WorksheetFunction): string =>
 ${(math ? mathLines(math) : [])
   .map((line, i) => `<div class="math" role="group" aria-label="Formula ${i + 1}" tabindex="0">${mathml(line)}</div>`)
   .join('\n')}
-<p class="in-words"><span class="faint">in words</span> ${escaped(sentence(equation))}</p>`;
+<p class="in-words"><span class="faint">in words</span> ${escaped(closed(equation))}</p>`;
 
 const slipSection = (f: WorksheetFunction): string => {
   const all = slips(f);
@@ -78,7 +79,7 @@ const slipSection = (f: WorksheetFunction): string => {
 <dl class="slips">${all
     .map(
       ({ when, error, formula }) =>
-        `<div><dt>${escaped(sentence(when))} <span class="code">${escaped(error.code)}</span></dt><dd>${escaped(sentence(error.reason))}<br><code class="faint">${escaped(formula)}</code></dd></div>`,
+        `<div><dt>${escaped(closed(when))} <span class="code">${escaped(error.code)}</span></dt><dd>${escaped(closed(error.reason))}<br><code class="faint">${escaped(formula)}</code></dd></div>`,
     )
     .join('')}</dl>
 ${f.id === 'CHECK' ? '' : `<p>Where your spreadsheet does not show the reason, ${functionLink('CHECK')} gives it as text.</p>`}`;
@@ -111,6 +112,7 @@ ${one === other ? '' : `<p class="other">with a decimal comma <code>=${escaped(o
 export const functionPage = (f: WorksheetFunction): Page => {
   const { name } = TOPIC_TEXTS[f.topic];
   const examples = f.examples.filter(({ args }) => !isCellError(f.call(args)));
+  const metric = examples.findIndex(({ args }) => !asksForUs(f, args));
   return {
     file: helpFile(f.id),
     title: `JACKET.${f.id}`,
@@ -122,7 +124,7 @@ export const functionPage = (f: WorksheetFunction): Page => {
 ${syntax(f)}
 <h2>What does it give?</h2>
 ${resultText(f)}
-${block(examples.map(({ args }) => example(f, args)).join('\n'), [f])}
+${block(examples.map(({ args }, i) => example(f, args, i === metric)).join('\n'), [f])}
 ${f.arguments.length ? `<h2>What goes in?</h2><dl class="arguments">${f.arguments.map(argumentItem).join('')}</dl>` : ''}
 ${settingSection(f)}
 ${formulaSection(f)}

@@ -92,5 +92,4 @@ export const MORE_SLIPS: Readonly<
   SPECIMEN_WEIGHT: [{ when: 'the material is not known', args: [20, 'granit'] }],
   STABLE: [{ when: 'the feet stand in one line', args: [LINE, [[0, 0]], 25] }],
   TIP_ANGLE: [{ when: 'the feet stand in one line', args: [LINE, [[0, 0]], 25] }],
-  TURN_WEIGHT: [{ when: 'the balance point is beyond the width', args: [50, 40, 60] }],
 };

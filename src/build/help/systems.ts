@@ -6,8 +6,8 @@ import { settingKey } from '../../functions/calling/read-settings.ts';
 import { fromSi, toSi } from '../../functions/calling/units.ts';
 import type { WorksheetFunction } from '../../functions/define.ts';
 
-/** Significant digits of a converted size: about what a tape or a scale can tell. */
-const DIGITS = 4;
+/** Significant digits of a converted size: enough that an example at a turning point, such as three times as long as wide, stays there. */
+const DIGITS = 5;
 
 /** Quantities of columns that tables are read by. */
 const COLUMNS: Readonly<Record<string, Quantity>> = {

@@ -39,10 +39,10 @@ ${other === formula ? '' : `<p class="other">with a decimal comma <code>${escape
 ${resultHtml(f, f.call(args), system)}</div>`;
 };
 
-/** An example in both unit systems, or in the one it is about. */
-export const example = (f: WorksheetFunction, args: readonly Argument[]): string => {
+/** An example in the unit system that it is about, or in both. */
+export const example = (f: WorksheetFunction, args: readonly Argument[], both: boolean): string => {
   if (asksForUs(f, args)) return call(f, args, 'us', SYSTEM_WORDS.us);
-  const us = inUs(f, args);
-  if (!us) return call(f, args, 'metric', '');
+  const us = both ? inUs(f, args) : undefined;
+  if (!us) return call(f, args, 'metric', f.takesSettings ? SYSTEM_WORDS.metric : '');
   return `${call(f, args, 'metric', SYSTEM_WORDS.metric)}\n${call(f, us, 'us', SYSTEM_WORDS.us)}`;
 };
