@@ -14,7 +14,6 @@
 import type { Settings } from '../settings.ts';
 import { longerFirst } from '../size/longer-first.ts';
 import { footSize } from './foot.ts';
-
 import { lengthOf, type Point } from './points.ts';
 
 /** A convex closed curve around the origin, alike on both sides of both axes. */
@@ -29,6 +28,12 @@ export interface Outline {
    * @param e direction of the ray, of length 1
    */
   readonly exit: (from: Point, e: Point) => Point;
+  /**
+   * Point of the curve that goes around once, counterclockwise from the positive x axis, as the angle goes from 0 to 2π.
+   *
+   * The angle only names the place: a quarter of a turn is a quarter of the curve, but within it the point is not in its direction.
+   */
+  readonly at: (angle: number) => Point;
 }
 
 /** Steps after which a ray that only grazes the curve is taken as it is. */
@@ -36,6 +41,9 @@ const MOST_STEPS = 60;
 
 /** A step so short that the next one would be below rounding, since the error is squared each time [rad]. */
 const LAST_STEP = 1e-6;
+
+/** Where all outlines have their middle. */
+const CENTRE: Point = [0, 0];
 
 const clamp = (x: number, least: number, most: number): number => Math.min(Math.max(x, least), most);
 
@@ -135,7 +143,22 @@ const besideEllipse = (a: number, b: number, delta: number): Outline | undefined
     const up = sine * (b + (delta * a) / n);
     return [cosine * (a + (delta * b) / n), below ? -up : up];
   };
-  return { halfLength, halfWidth, exit };
+
+  /** u of the corner, and how much of u is left between the two corners. */
+  const leastAngle = Math.asin(leastSine);
+  const share = 1 - (2 * leastAngle) / Math.PI;
+
+  const at = (angle: number): Point => {
+    // The lower half is the upper one turned around the middle.
+    const turns = Math.floor(angle / Math.PI);
+    const side = turns % 2 === 0 ? 1 : -1;
+    const u = leastAngle + share * (angle - turns * Math.PI);
+    const cosine = Math.cos(u);
+    const sine = Math.sin(u);
+    const perN = delta / Math.sqrt(a * a * sine * sine + b * b * cosine * cosine);
+    return [side * cosine * (a + b * perN), side * sine * (b + a * perN)];
+  };
+  return { halfLength, halfWidth, exit, at };
 };
 
 /** Parallel curve of a rectangle with half sizes a and b at the offset δ. */
@@ -166,7 +189,14 @@ const besideRectangle = (a: number, b: number, delta: number): Outline | undefin
     }
     return [clamp(outX, -halfLength, halfLength), clamp(outY, -halfWidth, halfWidth)];
   };
-  return { halfLength, halfWidth, exit };
+
+  const at = (angle: number): Point => {
+    const x = halfLength * Math.cos(angle);
+    const y = halfWidth * Math.sin(angle);
+    const length = lengthOf(x, y);
+    return exit(CENTRE, [x / length, y / length]);
+  };
+  return { halfLength, halfWidth, exit, at };
 };
 
 /**
@@ -196,22 +226,14 @@ export const outline = (length: number, width: number, settings: Settings): Outl
 export const footOutline = (length: number, width: number, settings: Settings): Outline | undefined =>
   parallelCurve(length, width, settings.paddingThickness - footSize(settings, length, width) / 2, settings);
 
-/** Point of an outline in a direction from its middle: the angle as on a circle that is drawn out to the outline's size [rad]. */
-export const pointAt = (curve: Outline, angle: number): Point => {
-  const x = curve.halfLength * Math.cos(angle);
-  const y = curve.halfWidth * Math.sin(angle);
-  const length = lengthOf(x, y);
-  return curve.exit([0, 0], [x / length, y / length]);
-};
-
 /**
- * Points around an outline at equal steps of that angle, from the end of the positive x axis.
+ * Points around an outline at equal steps of the angle of `at`, from the end of the positive x axis.
  *
  * @param count a multiple of 4; a quarter is worked out, the rest are its mirror images
  */
 export const ring = (curve: Outline, count: number): readonly Point[] => {
   const quarter = count / 4;
-  const points: Point[] = Array.from({ length: quarter + 1 }, (_, i) => pointAt(curve, (2 * Math.PI * i) / count));
+  const points: Point[] = Array.from({ length: quarter + 1 }, (_, i) => curve.at((2 * Math.PI * i) / count));
   points[0] = [curve.halfLength, 0];
   points[quarter] = [0, curve.halfWidth];
   for (let i = quarter - 1; i >= 0; i--) points.push([-points[i]![0], points[i]![1]]);
@@ -223,6 +245,6 @@ export const ring = (curve: Outline, count: number): readonly Point[] => {
 export const isInside = (curve: Outline, [x, y]: Point): boolean => {
   const length = lengthOf(x, y);
   if (!(length > 0)) return length === 0;
-  const [outX, outY] = curve.exit([0, 0], [x / length, y / length]);
+  const [outX, outY] = curve.exit(CENTRE, [x / length, y / length]);
   return length < lengthOf(outX, outY);
 };

@@ -6,8 +6,8 @@
  */
 
 import { largest } from './largest.ts';
-import { type Outline, pointAt, ring } from './outline.ts';
-import { cross, distance, type Feet, type Point } from './points.ts';
+import { type Outline, ring } from './outline.ts';
+import { cross, distance, type Point } from './points.ts';
 import { root } from './root.ts';
 import type { Placed } from './three-feet.ts';
 
@@ -17,14 +17,11 @@ const PLACES = 72;
 /** Angle from one of them to the next [rad]. */
 const STEP = (2 * Math.PI) / PLACES;
 
-/** Cuts of the golden section around the best third foot, while places are looked at and in the end, and around the best first one. */
-const ROUGH_CUTS = 6;
-const FINE_CUTS = 14;
-const LAST_CUTS = 32;
-const CUTS = 22;
-
-/** Places of the first foot that are worth closing in on, and those that may become one [share of the best margin so far]. */
+/** First feet that are worth closing in on, and cuts of the golden section around one of them. */
 const CHOSEN = 2;
+const CUTS = 20;
+
+/** Places whose first edge alone leaves less than this are not worth a look [share of the best margin so far]. */
 const WORTH = 0.9;
 
 /** Relative excess of the two feet over the least distance, so that rounding does not bring them too close. */
@@ -35,6 +32,14 @@ interface Found extends Placed {
   readonly angle: number;
 }
 
+/** Those that are at least as good as both of their neighbours in a ring, the best first. */
+const peaks = (around: readonly (Found | undefined)[]): readonly Found[] => {
+  const marginAt = (i: number): number => around.at(i % around.length)?.margin ?? -Infinity;
+  return around
+    .filter((one, i): one is Found => !!one && one.margin >= Math.max(marginAt(i - 1), marginAt(i + 1)))
+    .sort((a, b) => b.margin - a.margin);
+};
+
 /**
  * @param curve where the centres of the feet may be
  * @param balance balance point
@@ -43,76 +48,88 @@ interface Found extends Placed {
  */
 export const spacedFeet = (curve: Outline, balance: Point, apart: number): Placed | undefined => {
   const places = ring(curve, PLACES);
+  const enough = apart * (1 + SLACK);
   const tooClose = -4 * (curve.halfLength + curve.halfWidth) - distance([0, 0], balance);
   /** Distance of the balance point to an edge; below every such distance, and the lower the closer, where its feet stand too close. */
   const edge = (a: Point, b: Point): number => {
     const side = distance(a, b);
     return side >= apart ? cross(a, b, balance) / side : tooClose + side - apart;
   };
-  const score = ([a, b, c]: Feet): number => Math.min(edge(a, b), edge(b, c), edge(c, a));
 
-  /** Angles at which a second foot is at the least distance from the first. */
-  const seconds = (first: Point): readonly number[] => {
-    const spare = (at: number): number => distance(first, pointAt(curve, at)) - apart * (1 + SLACK);
-    const found: number[] = [];
+  /** Second feet at the least distance from the first. */
+  const secondsOf = (first: Point): readonly Point[] => {
+    const spare = (at: number): number => distance(first, curve.at(at)) - enough;
+    const found: Point[] = [];
     let before = distance(first, places[PLACES - 1]!) - apart;
     for (let i = 0; i < PLACES; i++) {
       const at = i * STEP;
       const now = distance(first, places[i]!) - apart;
       // From the side that is far enough to the root, so that the feet are not too close.
-      if (before < 0 && now >= 0) found.push(at - root((way) => spare(at - way), 0, STEP));
-      if (before >= 0 && now < 0) found.push(at - STEP + root((way) => spare(at - STEP + way), 0, STEP));
+      if (before < 0 && now >= 0) found.push(curve.at(at - root((way) => spare(at - way), 0, STEP)));
+      if (before >= 0 && now < 0) found.push(curve.at(at - STEP + root((way) => spare(at - STEP + way), 0, STEP)));
       before = now;
     }
     return found;
   };
 
-  const withFirstAt = (angle: number, cuts: number, atLeast: number): Found | undefined => {
-    const first = pointAt(curve, angle);
-    let best: Found | undefined;
-    for (const at of seconds(first)) {
-      const second = pointAt(curve, at);
-      if (!(edge(first, second) > atLeast)) continue;
-      const with3 = (third: Point): number => Math.min(edge(second, third), edge(third, first));
-      let most = -Infinity;
-      let place = 0;
-      for (let i = 0; i < PLACES; i++) {
-        const margin = with3(places[i]!);
-        if (margin > most) {
-          most = margin;
-          place = i;
-        }
+  /** The third foot that leaves most margin. */
+  const thirdOf = (first: Point, second: Point): Point => {
+    const worse = (p: Point): number => Math.min(edge(second, p), edge(p, first));
+    let most = -Infinity;
+    let place = 0;
+    for (let i = 0; i < PLACES; i++) {
+      const margin = worse(places[i]!);
+      if (margin > most) {
+        most = margin;
+        place = i;
       }
-      const near = largest((turn) => with3(pointAt(curve, turn)), place * STEP, STEP, cuts);
-      const third = pointAt(curve, near);
-      const feet: Feet = [first, second, with3(third) >= most ? third : places[place]!];
-      const margin = score(feet);
-      if (margin > tooClose / 2 && !(best && best.margin >= margin)) best = { feet, margin, angle };
+    }
+    // From the second foot to the first one edge comes nearer to the balance point and the other goes away: where both are as far, or
+    // as near to that place as the distances to both feet allow.
+    const isEarly = (at: number): number => {
+      const p = curve.at(at);
+      const behind = distance(second, p);
+      const ahead = distance(p, first);
+      const nearer = cross(second, p, balance) / behind - cross(p, first, balance) / ahead;
+      return Math.max(enough - behind, Math.min(nearer, ahead - enough));
+    };
+    const from = (isEarly(place * STEP) >= 0 ? place : place - 1) * STEP;
+    const third = curve.at(from + root((way) => isEarly(from + way), 0, STEP));
+    return worse(third) >= most ? third : places[place]!;
+  };
+
+  /** The best triangle with the first foot at an angle; none where no first edge leaves more than `atLeast`. */
+  const withFirstAt = (angle: number, atLeast: number): Found | undefined => {
+    const first = curve.at(angle);
+    let best: Found | undefined;
+    for (const second of secondsOf(first)) {
+      if (!(edge(first, second) > atLeast)) continue;
+      const third = thirdOf(first, second);
+      const margin = Math.min(edge(first, second), edge(second, third), edge(third, first));
+      if (!(best && best.margin >= margin)) best = { feet: [first, second, third], margin, angle };
     }
     return best;
   };
 
+  /** The best near an angle. */
+  const near = (angle: number): Found | undefined =>
+    withFirstAt(
+      largest((at) => withFirstAt(at, -Infinity)?.margin ?? -Infinity, angle, STEP, CUTS),
+      -Infinity,
+    );
+
+  let worth = -Infinity;
+  const rough = places.map((_, i) => {
+    const found = withFirstAt(i * STEP, worth);
+    if (found && found.margin > 0) worth = Math.max(worth, WORTH * found.margin);
+    return found;
+  });
   // Near the edge only a foot close to the balance point helps, which the ring may miss: that place comes on top.
-  const nearest = withFirstAt(
-    Math.atan2(balance[1] / curve.halfWidth, balance[0] / curve.halfLength),
-    LAST_CUTS,
-    tooClose / 2,
-  );
-  const rough: Found[] = [];
-  let worth = tooClose / 2;
-  for (let i = 0; i < PLACES; i++) {
-    const found = withFirstAt(i * STEP, ROUGH_CUTS, worth);
-    if (!found) continue;
-    rough.push(found);
-    worth = Math.max(worth, WORTH * found.margin);
-  }
-  const starts = rough.sort((a, b) => b.margin - a.margin).slice(0, CHOSEN);
-  let best: Found | undefined;
-  for (const start of nearest ? [...starts, nearest] : starts) {
-    const at = (angle: number): number => withFirstAt(angle, FINE_CUTS, tooClose / 2)?.margin ?? tooClose;
-    const angle = largest(at, start.angle, STEP, CUTS);
-    for (const found of [start, withFirstAt(angle, LAST_CUTS, tooClose / 2)])
-      if (found && !(best && best.margin >= found.margin)) best = found;
-  }
-  return best;
+  const close = (at: number): number => -distance(curve.at(at), balance);
+  const closest = places.reduce((best, _, i) => (close(i * STEP) > close(best * STEP) ? i : best), 0) * STEP;
+  const nearest = largest(close, closest, STEP, CUTS);
+  let best = withFirstAt(nearest, -Infinity);
+  for (const start of [...peaks(rough).slice(0, CHOSEN), ...(best ? [best] : [])])
+    for (const found of [start, near(start.angle)]) if (found && !(best && best.margin >= found.margin)) best = found;
+  return best && best.margin > tooClose / 2 ? best : undefined;
 };

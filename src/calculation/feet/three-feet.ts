@@ -4,13 +4,13 @@
  * For a corner v and a margin r two edges are known: the lines from v that touch the circle of radius r around the balance point. They leave the
  * outline in the two other corners, and the third edge is far enough away as long as r is not too large. So the best triangle with a corner in v is the root of
  * one function of r, and the best of all is the largest root as v goes once around. Most corners need no root: one look tells
- * whether they leave room at the best margin so far.
+ * whether they leave room at the best margin so far, and those with most room come first.
  *
  * Corners inside the outline are never better: moved outwards, the triangle holds all it held before.
  */
 
 import { largest } from './largest.ts';
-import { type Outline, pointAt, ring } from './outline.ts';
+import { type Outline, ring } from './outline.ts';
 import { cross, distance, type Feet, lengthOf, type Point } from './points.ts';
 import { root } from './root.ts';
 
@@ -34,6 +34,9 @@ const NARROWING = [
   [1, 8],
   [0.03, 9],
 ] as const;
+
+/** Room that is more than rounding [share of the margin]: along the straight sides of a box many corners are equally good. */
+const LEAST_ROOM = 1e-10;
 
 /** Signed distance of p to the left of the line from a to b [m]. */
 const leftOf = (a: Point, b: Point, p: Point): number => {
@@ -63,9 +66,16 @@ const slack = (curve: Outline, v: Point, balance: Point, r: number): number => {
   return leftOf(feet[1], feet[2], balance) - r;
 };
 
-/** The largest margin of a triangle with a corner in v; `atLeast` where none is larger. */
-const largestFrom = (curve: Outline, v: Point, balance: Point, atLeast: number): number =>
-  root((r) => slack(curve, v, balance, r), atLeast, Math.min(distance(v, balance), curve.halfWidth, curve.halfLength));
+/**
+ * The largest margin of a triangle with a corner in v.
+ *
+ * @param atLeast a margin that leaves room
+ * @param room how much: each metre of margin takes more than a metre of it
+ */
+const largestFrom = (curve: Outline, v: Point, balance: Point, atLeast: number, room: number): number => {
+  const most = Math.min(distance(v, balance), curve.halfWidth, curve.halfLength);
+  return root((r) => slack(curve, v, balance, r), atLeast, Math.min(most, atLeast + room));
+};
 
 /** The corners worth looking at: mirror images of others are left out where the balance point is on an axis. */
 const corners = (balance: Point): readonly number[] => {
@@ -88,45 +98,35 @@ export const threeFeet = (
   fits: (feet: Feet) => boolean = () => true,
 ): Placed | undefined => {
   const points = ring(curve, CORNERS);
-  const point = (i: number): Point => points[(i + CORNERS) % CORNERS]!;
   let margin = atLeast;
-  let best: number | undefined;
-  /** Raises the margin to the largest from the roomiest of some corners, and answers those that have room at the margin before. */
-  const raise = (some: readonly number[]): readonly number[] => {
-    let most = 0;
-    let roomiest = 0;
-    const left = some.filter((i) => {
-      const room = slack(curve, point(i), balance, margin);
-      if (room > most) {
-        most = room;
-        roomiest = i;
-      }
-      return room > 0;
-    });
-    if (!(most > 0)) return [];
-    const larger = largestFrom(curve, point(roomiest), balance, margin);
-    if (!(larger > margin && fits(touching(curve, point(roomiest), balance, larger))))
-      return left.filter((i) => i !== roomiest);
-    best = roomiest;
+  let angle = 0;
+  let best: Feet | undefined;
+  const roomAt = (v: Point): number => slack(curve, v, balance, margin);
+  /** Takes the best triangle with a corner in v, where it beats the best so far. */
+  const improve = (v: Point, at: number): void => {
+    const room = roomAt(v);
+    if (!(room > LEAST_ROOM * margin)) return;
+    const larger = largestFrom(curve, v, balance, margin, room);
+    const found = touching(curve, v, balance, larger);
+    if (!(larger > margin && fits(found))) return;
     margin = larger;
-    return left;
+    angle = at;
+    best = found;
+  };
+  const lookAt = (some: readonly number[]): void => {
+    const looks = some.map((i) => {
+      const v = points[(i + CORNERS) % CORNERS]!;
+      return { v, at: i * STEP, room: roomAt(v) };
+    });
+    for (const { v, at } of looks.filter((p) => p.room > 0).sort((p, q) => q.room - p.room)) improve(v, at);
   };
   const all = corners(balance);
-  raise(all.filter((_, i) => i % FIRST_LOOK === 0));
-  // Most room at one margin is not yet the largest margin: look again at the corners that are still in play.
-  let inPlay = all;
-  while (inPlay.length > 0) inPlay = raise(inPlay);
-  if (best === undefined) return undefined;
-
-  let angle = best * STEP;
+  lookAt(all.filter((_, i) => i % FIRST_LOOK === 0));
+  lookAt(all);
+  if (!best) return undefined;
   for (const [reach, cuts] of NARROWING) {
-    const room = (at: number): number => slack(curve, pointAt(curve, at), balance, margin);
-    const found = largest(room, angle, reach * STEP, cuts);
-    const larger = largestFrom(curve, pointAt(curve, found), balance, margin);
-    if (larger > margin && fits(touching(curve, pointAt(curve, found), balance, larger))) {
-      margin = larger;
-      angle = found;
-    }
+    const found = largest((at) => roomAt(curve.at(at)), angle, reach * STEP, cuts);
+    improve(curve.at(found), found);
   }
-  return { feet: touching(curve, pointAt(curve, angle), balance, margin), margin };
+  return { feet: best, margin };
 };

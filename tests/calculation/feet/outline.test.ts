@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { footOutline, isInside, outline, parallelCurve, pointAt, ring } from '../../../src/calculation/feet/outline.ts';
+import { footOutline, isInside, outline, parallelCurve, ring } from '../../../src/calculation/feet/outline.ts';
 import { EXAMPLE, expectNear, SEED, settings } from '../kit.ts';
 import { beyond } from './brute-force.ts';
 
@@ -26,7 +26,7 @@ describe('parallelCurve', () => {
           expect(beyond(one, [0, 0])).toBeGreaterThanOrEqual(-1e-9 * width);
           return;
         }
-        const edge = pointAt(curve, place);
+        const edge = curve.at(place);
         const from = [edge[0] * start, edge[1] * start] as const;
         const e = [Math.cos(turn), Math.sin(turn)] as const;
         const out = curve.exit(from, e);
@@ -86,7 +86,7 @@ describe('ring and isInside', () => {
     const points = ring(curve, 48);
     expect(points).toHaveLength(48);
     for (const [i, p] of points.entries()) {
-      const [x, y] = pointAt(curve, (2 * Math.PI * i) / 48);
+      const [x, y] = curve.at((2 * Math.PI * i) / 48);
       // The same point by another way.
       expect(Math.hypot(x - p[0], y - p[1])).toBeLessThan(1e-9);
       expect(points[(48 - i) % 48]).toEqual([p[0], -p[1] + 0]);
