@@ -30,8 +30,9 @@ export const search = (typed: string, functions: readonly WorksheetFunction[]): 
     .split(/[\s,;()]+/)
     .filter(Boolean);
   if (words.length === 0) return functions;
+  const isItsName = ({ id }: WorksheetFunction): boolean => plain(id) === words.join(' ');
   return functions
-    .map((f) => ({ f, score: words.reduce((sum, word) => sum + rank(word, fields(f)), 0) }))
+    .map((f) => ({ f, score: words.reduce((sum, word) => sum + rank(word, fields(f)), isItsName(f) ? -1 : 0) }))
     .filter(({ score }) => score < NOT_FOUND)
     .sort((a, b) => a.score - b.score)
     .map(({ f }) => f);

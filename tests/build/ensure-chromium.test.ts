@@ -1,7 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-// @ts-expect-error a plain script without types
 import { candidates, ensureChromium, findChromium, launchArgs } from '../../src/build/ensure-chromium.mjs';
 
 const only =

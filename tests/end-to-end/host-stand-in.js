@@ -307,6 +307,9 @@
 
   // --- The older interface: who the host is ---
 
+  /** Lists of the older interface are of a kind of their own. */
+  const safeArray = (items) => ({ toArray: () => items });
+
   const context = {
     GetAppType: () => 1,
     GetSolutionRef: () => 'stand-in',
@@ -331,9 +334,9 @@
       GetLoggingAllowed: () => false,
       Execute(id, params, callback) {
         workbook.log.push(['execute', id, params]);
-        if (typeof params?.[0] === 'string' && params[0].startsWith('<svg'))
+        if (params.some((one) => typeof one === 'string' && one.startsWith('<svg')))
           workbook.shapes = [...(workbook.shapes ?? []), { id: `shape-${(workbook.shapes ?? []).length + 1}` }];
-        setTimeout(() => callback([0]), 0);
+        setTimeout(() => callback(safeArray([0])), 0);
       },
       RegisterEvent: (_id, _target, _handler, callback) => setTimeout(() => callback(0), 0),
       UnregisterEvent: (_id, _target, callback) => setTimeout(() => callback(0), 0),
