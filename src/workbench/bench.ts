@@ -6,13 +6,14 @@ import { Workbook } from '../workbook/index.ts';
 import { ask } from './ask.ts';
 import { blankBook } from './blank-book.ts';
 import { type Calculation, watchCalculation } from './calculation.ts';
+import { onChanges } from './changes.ts';
 import { writeCsv } from './csv.ts';
 import { type Draft, dropDraft, keepCells, keepFile, leftDrafts, ownDraft, readDraft, takeDraft } from './draft.ts';
 import { byId } from './element.ts';
 import { createGrid, type Grid } from './grid.ts';
 import { gridHost } from './grid-host.ts';
 import { guard } from './guard.ts';
-import { speakCells } from './live-region.ts';
+import { cellSpeaker } from './live-region.ts';
 import { createMessages, type Messages } from './messages.ts';
 import { nameControls } from './names.ts';
 import { showNotes } from './note.ts';
@@ -39,7 +40,7 @@ export class Bench {
   readonly grid: Grid;
   readonly messages: Messages;
   readonly #calculation: Calculation;
-  readonly #updates: (() => void)[] = [];
+  readonly #lookAgain: () => void;
   readonly #drawTabs: () => void;
   #session: Session | undefined;
   #draft: string | undefined;
@@ -67,17 +68,21 @@ export class Bench {
     this.#calculation = watchCalculation(injector);
     nameControls(place);
     this.#drawTabs = setUpTabs(api, byId('bench-tabs'));
-    const read = () => this.#spoken();
-    this.#updates.push(
-      speakCells(api, byId('bench-cell'), read),
+    const looks = [
+      cellSpeaker(byId('bench-cell'), () => this.#spoken()),
       showNotes(api, byId('bench-note'), byId('bench-sheet'), () => this.#note()),
-    );
+    ];
+    this.#lookAgain = () => {
+      for (const look of looks) look();
+    };
+    onChanges(injector, this.#lookAgain);
     this.#calculation.onResults(() => {
-      for (const update of this.#updates) update();
+      this.#lookAgain();
       if (this.#session && isChanged(this.#session)) this.#keepSoon();
     });
     const host = gridHost({
       api,
+      injector,
       calculation: this.#calculation,
       session: () => this.#open(),
       active: () => this.active(),
@@ -95,7 +100,7 @@ export class Bench {
     if (draft) this.#restore(draft);
     else await this.openSample(SAMPLES[0]);
     await this.#calculation.settled();
-    for (const update of this.#updates) update();
+    this.#lookAgain();
     if (!draft) await this.#offerLeft();
   }
 
@@ -417,6 +422,12 @@ export class Bench {
 
   async redo(): Promise<void> {
     await this.grid.api.redo();
+  }
+
+  /** What is being typed now; empty where nothing is. */
+  edited(): string {
+    if (!this.grid.api.getActiveWorkbook()?.isCellEditing()) return '';
+    return this.grid.editorText();
   }
 
   settled(): Promise<void> {

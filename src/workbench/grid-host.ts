@@ -1,5 +1,6 @@
 /** The grid as the pane sees a sheet. */
 
+import type { Injector } from '@univerjs/core';
 import type { FUniver } from '@univerjs/core/facade';
 import type { SheetValue } from '../engine/book.ts';
 import { reach, tokens } from '../engine/formula-text.ts';
@@ -7,11 +8,13 @@ import { addressOf, areaOf } from '../engine/workbook-book.ts';
 import { type Cell, CellError, type ErrorCode, type Rows } from '../functions/calling/cell.ts';
 import { MOST_CELLS_READ, type SheetHost, SheetProblem } from '../taskpane/sheet-host.ts';
 import type { Calculation } from './calculation.ts';
+import { onChanges } from './changes.ts';
 import type { Session } from './session.ts';
 import { typedText } from './to-book.ts';
 
 export interface GridHostOptions {
   readonly api: FUniver;
+  readonly injector: Injector;
   readonly calculation: Calculation;
   /** The workbook that is open now. */
   readonly session: () => Session;
@@ -119,7 +122,7 @@ class References {
 }
 
 /** The host over the grid. It lives as long as the page; the workbook under it may be another each time. */
-export function gridHost({ api, calculation, session, active }: GridHostOptions): SheetHost {
+export function gridHost({ api, injector, calculation, session, active }: GridHostOptions): SheetHost {
   const problem = (text: string): SheetProblem => new SheetProblem(text);
   return {
     can: (ability) => ability !== 'putPicture',
@@ -140,17 +143,7 @@ export function gridHost({ api, calculation, session, active }: GridHostOptions)
     },
 
     async onChange(listener) {
-      let on = true;
-      const tell = (): void => {
-        if (on) listener();
-      };
-      const events = [api.Event.SelectionChanged, api.Event.SheetValueChanged, api.Event.ActiveSheetChanged] as const;
-      const subscriptions = events.map((event) => api.addEvent(event, tell));
-      calculation.onResults(tell);
-      return () => {
-        on = false;
-        for (const subscription of subscriptions) subscription.dispose();
-      };
+      return onChanges(injector, listener);
     },
 
     async read(reference, sheetName) {

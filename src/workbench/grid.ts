@@ -1,6 +1,17 @@
 /** The grid and its engine: set up once, then one workbook after the other. */
 
-import { type Injector, type IWorkbookData, LocaleType, LogLevel, mergeLocales, Univer } from '@univerjs/core';
+import {
+  DOCS_NORMAL_EDITOR_UNIT_ID_KEY,
+  type DocumentDataModel,
+  type Injector,
+  IUniverInstanceService,
+  type IWorkbookData,
+  LocaleType,
+  LogLevel,
+  mergeLocales,
+  Univer,
+  UniverInstanceType,
+} from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
 import { IFunctionService } from '@univerjs/engine-formula';
 import { UniverSheetsConditionalFormattingPreset } from '@univerjs/preset-sheets-conditional-formatting';
@@ -22,6 +33,8 @@ export interface Grid {
   readonly injector: Injector;
   /** Brings the engine to life. What watches the grid must be set up before. */
   start(): void;
+  /** What stands in the cell that is being edited. */
+  editorText(): string;
   /** Whether the engine has a function of that name, in capitals. */
   knows(name: string): boolean;
   /** Shows a workbook in place of the one before. `book` tells its names and tables. */
@@ -71,6 +84,12 @@ export function createGrid(container: HTMLElement, dark: boolean): Grid {
   return {
     api,
     injector,
+    editorText: () =>
+      injector
+        .get(IUniverInstanceService)
+        .getUnit<DocumentDataModel>(DOCS_NORMAL_EDITOR_UNIT_ID_KEY, UniverInstanceType.UNIVER_DOC)
+        ?.getPlainText()
+        .replace(/[\r\n]+$/, '') ?? '',
     knows: (name) => injector.get(IFunctionService).hasExecutor(name),
     start() {
       api.createWorkbook(EMPTY_DATA);

@@ -1,7 +1,5 @@
 /** Tells in words what the selected cell shows, for people who hear the page. */
 
-import type { FUniver } from '@univerjs/core/facade';
-
 export interface SpokenCell {
   readonly address: string;
   /** As the cell shows it. */
@@ -24,14 +22,11 @@ export const spokenCell = ({ address, shown, formula, reason, range }: SpokenCel
     .filter((part) => part !== undefined && part !== '')
     .join(', ');
 
-/** Keeps the region up to date. `read` answers the cell now, or nothing where none is selected. */
-export function speakCells(api: FUniver, region: HTMLElement, read: () => SpokenCell | undefined): () => void {
-  const update = (): void => {
+/** What keeps the region up to date. `read` answers the cell now, or nothing where none is selected. */
+export const cellSpeaker =
+  (region: HTMLElement, read: () => SpokenCell | undefined): (() => void) =>
+  () => {
     const cell = read();
     const text = cell === undefined ? '' : spokenCell(cell);
     if (region.textContent !== text) region.textContent = text;
   };
-  for (const event of [api.Event.SelectionChanged, api.Event.SheetValueChanged, api.Event.ActiveSheetChanged] as const)
-    api.addEvent(event, update);
-  return update;
-}

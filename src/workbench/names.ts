@@ -1,5 +1,7 @@
 /** Names and roles that the grid's own controls lack, so that people who hear the page find them. */
 
+import { inNextFrame } from './changes.ts';
+
 type Rule = readonly [selector: string, attributes: Readonly<Record<string, string>>];
 
 /** The element that takes the keys while cells are selected, not edited. */
@@ -48,15 +50,7 @@ function patch(root: HTMLElement): void {
 
 /** Gives names now and whenever the grid draws something anew. */
 export function nameControls(root: HTMLElement): void {
-  let waiting = false;
-  const later = (): void => {
-    if (waiting) return;
-    waiting = true;
-    requestAnimationFrame(() => {
-      waiting = false;
-      patch(root);
-    });
-  };
+  const later = inNextFrame(() => patch(root));
   new MutationObserver(later).observe(root, { subtree: true, childList: true });
   patch(root);
 }

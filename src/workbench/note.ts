@@ -11,7 +11,7 @@ export interface NoteText {
   readonly text: string;
 }
 
-/** Shows the note for the selected cell. Answers a function that looks again. */
+/** What shows the note for the selected cell whenever it is called. */
 export function showNotes(
   api: FUniver,
   note: HTMLElement,
@@ -37,13 +37,6 @@ export function showNotes(
     note.style.left = `${Math.max(GAP, left)}px`;
     note.style.top = `${Math.max(GAP, top)}px`;
   };
-  for (const event of [
-    api.Event.SelectionChanged,
-    api.Event.SheetValueChanged,
-    api.Event.ActiveSheetChanged,
-    api.Event.Scroll,
-  ] as const)
-    api.addEvent(event, update);
   api.addEvent(api.Event.SheetEditStarted, () => {
     note.hidden = true;
   });

@@ -32,6 +32,10 @@ const [LENGTH, SHELL_AREA, PLASTER, CLOTH, DRY_WEIGHT] = [3, 10, 11, 14, 16];
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
+/** What becomes true within seconds, on a busy machine too. */
+const soon = <T>(read: () => Promise<T>, message?: string) =>
+  expect.poll(read, { timeout: 8000, ...(message === undefined ? {} : { message }) });
+
 let browser: Browser;
 let address: string;
 let close: () => Promise<void>;
@@ -88,7 +92,7 @@ describe('the sample', () => {
     await select(page, 6, LENGTH);
     await type(page, '40');
     const after = await Promise.all([PLASTER, CLOTH, DRY_WEIGHT].map((c) => value(page, SPILLED, 6, c)));
-    after.forEach((now, i) => expect(now).toBeGreaterThan(before[i] as number));
+    for (const [i, now] of after.entries()) expect(now).toBeGreaterThan(before[i] as number);
     expect(await value(page, SPILLED, 7, PLASTER)).toBe(next);
     expect(await page.title()).toContain('•');
   });
@@ -125,12 +129,12 @@ describe('the sample', () => {
     expect(await value(page, SPILLED, 6, SHELL_AREA)).toEqual({ error: '#VALUE!' });
     await page.locator('#bench-note').waitFor();
     expect(await page.locator('#bench-note').textContent()).toContain('length is text');
-    await expect.poll(() => page.locator('#bench-cell').textContent()).toContain('J6, #VALUE!, length is text');
+    await soon(() => page.locator('#bench-cell').textContent()).toContain('J6, #VALUE!, length is text');
     await select(page, 6, LENGTH);
     await type(page, '11');
     await select(page, 6, SHELL_AREA);
     await page.locator('#bench-note').waitFor({ state: 'hidden' });
-    await expect.poll(() => page.locator('#bench-cell').textContent()).toContain('J6, 0.06 m²');
+    await soon(() => page.locator('#bench-cell').textContent()).toContain('J6, 0.06 m²');
     expect(await page.locator('#bench-cell').textContent()).not.toContain('text');
   });
 
@@ -140,6 +144,7 @@ describe('the sample', () => {
     await page.keyboard.type('=JACKET.OUTER_S');
     await page.getByText('JACKET.OUTER_SIZE').first().waitFor();
     await page.keyboard.press('Tab');
+    await soon(() => page.locator('#bench-grid').evaluate(() => window.bench.edited())).toBe('=JACKET.OUTER_SIZE(');
     await page.keyboard.type('60,');
     // The argument that comes next, with what it is and its unit.
     await page.getByText('[settings]').waitFor();
@@ -147,9 +152,7 @@ describe('the sample', () => {
     await type(page, '40,30,8)');
     // 4.2 of the example values.
     const sizes = await Promise.all([3, 4, 5].map((c) => value(page, SPILLED, 50, c)));
-    const down = await Promise.all([50, 51, 52].map((r) => value(page, SPILLED, r, 3)));
-    const got = typeof sizes[1] === 'number' ? sizes : down;
-    for (const [i, expected] of [73.87, 53.87, 53.87].entries()) expect(got[i]).toBeCloseTo(expected, 2);
+    for (const [i, expected] of [73.87, 53.87, 53.87].entries()) expect(sizes[i]).toBeCloseTo(expected, 2);
     await page.keyboard.press('Control+z');
     await settled(page);
   });
@@ -158,9 +161,9 @@ describe('the sample', () => {
     const { page } = open;
     await select(page, 5, LENGTH);
     await page.keyboard.press('Control+b');
-    await expect.poll(() => message(page)).toContain('Formats stay as the file has them');
+    await soon(() => message(page)).toContain('Formats stay as the file has them');
     await page.keyboard.press('Control+x');
-    await expect.poll(() => message(page)).toContain('Copy and paste');
+    await soon(() => message(page)).toContain('Copy and paste');
     await select(page, 4, LENGTH);
     await type(page, 'reach');
     expect(await message(page)).toContain('Headings of tables stay');
@@ -180,18 +183,18 @@ describe('the sample', () => {
       ['Control+Home', 'A1'],
     ] as const) {
       await page.keyboard.press(keys);
-      await expect.poll(spoken, { message: keys }).toMatch(new RegExp(`^${address}\\b`));
+      await soon(spoken, keys).toMatch(new RegExp(`^${address}\\b`));
     }
     await page.keyboard.press('PageDown');
-    await expect.poll(spoken).toMatch(/^A[2-9]\d\b/);
+    await soon(spoken).toMatch(/^A[2-9]\d\b/);
     await page.keyboard.press('PageUp');
-    await expect.poll(spoken).toMatch(/^A1\b/);
+    await soon(spoken).toMatch(/^A1\b/);
     await page.keyboard.press('Control+End');
-    await expect.poll(spoken).toMatch(/^P44\b/);
+    await soon(spoken).toMatch(/^P44\b/);
     await page.keyboard.press('Control+PageDown');
-    await expect.poll(() => page.locator('.bench-tab[aria-current]').textContent()).toBe('Row by row');
+    await soon(() => page.locator('.bench-tab[aria-current]').textContent()).toBe('Row by row');
     await page.keyboard.press('Control+PageUp');
-    await expect.poll(() => page.locator('.bench-tab[aria-current]').textContent()).toBe('Spilled');
+    await soon(() => page.locator('.bench-tab[aria-current]').textContent()).toBe('Spilled');
     const place = (): Promise<string | undefined> =>
       page.evaluate(() =>
         ['bench-grid', 'bench-pane', 'bench-actions'].find((id) =>
@@ -215,7 +218,7 @@ describe('the sample', () => {
     });
     await select(page, 8, PLASTER);
     await page.locator('#bench-pane button.tab', { hasText: 'This cell' }).click();
-    await expect.poll(() => page.locator('#bench-pane').textContent()).toContain('3.1 kg');
+    await soon(() => page.locator('#bench-pane .screen-cell').textContent()).toContain('about 3.08 kg');
     await page.evaluate(() => {
       const book = window.bench.grid.api.getActiveWorkbook();
       const sheet = book?.getSheetByName('Spilled');
@@ -233,14 +236,13 @@ describe('the sample', () => {
     expect(differences).toEqual([]);
     expect(Object.keys(cells)).toEqual(['Spilled']);
     expect(cells.Spilled).toContain('C7');
-    const columns = new Set(cells.Spilled!.map((one) => one.replace(/\d/g, '')));
-    expect([...columns].every((one) => 'CJKLMNOP'.includes(one))).toBe(true);
-    expect(cells.Spilled!.every((one) => /[A-Z](?:3|7)$/.test(one))).toBe(true);
+    // The row's own results and the sums above them.
+    expect(cells.Spilled!.filter((one) => !/^(?:C7|[J-P][37])$/.test(one))).toEqual([]);
     const again = Workbook.read(bytes).sheets[SPILLED]!;
     expect(again.cell('C7')!.value).toBe(9.5);
     expect(again.cell('K7')!.value).toBe(await value(page, SPILLED, 7, PLASTER));
     await openFile(page, 'again.xlsx', bytes);
-    await expect.poll(() => fileLine(page)).toContain('again.xlsx');
+    await soon(() => fileLine(page)).toContain('again.xlsx');
     await settled(page);
     expect(await value(page, SPILLED, 7, LENGTH)).toBe(9.5);
   });
@@ -286,7 +288,7 @@ describe('files', () => {
     for (const [name, bytes] of files) {
       await page.evaluate(() => window.bench.messages.clear());
       await openFile(page, name, bytes);
-      await expect.poll(() => message(page), { message: name }).toContain(name);
+      await soon(() => message(page), name).toContain(name);
       const said = await message(page);
       expect(said.split('\n'), name).toHaveLength(1);
       expect(said).not.toMatch(/undefined|Error|invalid/);
@@ -315,7 +317,7 @@ describe('files', () => {
   test('a .csv is opened, changed and saved as one', async () => {
     const { page } = open;
     await openFile(page, 'sizes.csv', new TextEncoder().encode('number,length\r\nINV 7,"1,5"\r\nINV 8,24\r\n'));
-    await expect.poll(() => fileLine(page)).toContain('sizes.csv');
+    await soon(() => fileLine(page)).toContain('sizes.csv');
     await settled(page);
     expect(await value(page, 0, 2, 2)).toBe('1,5');
     expect(await value(page, 0, 3, 2)).toBe(24);
@@ -363,9 +365,9 @@ describe('drafts', () => {
     await second.page.waitForTimeout(600);
     await second.page.close();
     const third = await openPage(browser, address, { context });
-    await expect.poll(() => message(third.page)).toContain('were not saved');
+    await soon(() => message(third.page)).toContain('were not saved');
     await third.page.locator('#bench-messages button', { hasText: 'Open them' }).click();
-    await expect.poll(() => value(third.page, SPILLED, 6, LENGTH)).toBe(33);
+    await soon(() => value(third.page, SPILLED, 6, LENGTH)).toBe(33);
     await context.close();
   }, 120_000);
 
