@@ -31,12 +31,12 @@ export const indexPage = (): Page => ({
   heading: 'What do you want to know?',
   kind: 'index',
   words: '',
-  body: `<form class="search" role="search" hidden>
+  body: `<div class="search" role="search" hidden>
 <label for="search">Search functions, settings and guides</label>
 <input id="search" type="search" autocomplete="off" spellcheck="false">
 <p class="found" role="status"></p>
 <ol class="results"></ol>
-</form>
+</div>
 <div class="all">
 <h2>Where do I begin?</h2>
 <ul class="guides">${GUIDES.map(({ file, question, summary }) => guideItem(file, question, summary)).join('')}

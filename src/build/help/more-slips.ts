@@ -85,7 +85,7 @@ export const MORE_SLIPS: Readonly<
     { when: 'the text is no size', args: ['about an arm'] },
   ],
   RIB_HEIGHT: [
-    { when: 'the rib would be higher than the feet', args: [300, 30, 15, 350, 5, [['foot height', 1]]] },
+    { when: 'the rib would be higher than the feet', args: [300, 40, 15, 600, 5, [['foot height', 1]]] },
     { when: 'no rib is enough', args: [400, 20, 4, 900, 1] },
   ],
   SOURCE: [{ when: 'the name is not known', args: ['sandston'] }],

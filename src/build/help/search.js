@@ -1,13 +1,13 @@
 // Search of the help pages: plain words against the list in search-index.js, which stands beside this file. Needs no server.
 (() => {
-  const form = document.querySelector('form.search');
+  const place = document.querySelector('.search');
   const input = document.getElementById('search');
   const found = document.querySelector('.found');
   const results = document.querySelector('.results');
   const all = document.querySelector('.all');
   const index = globalThis.HELP_INDEX;
-  if (!form || !input || !index) return;
-  form.hidden = false;
+  if (!place || !input || !index) return;
+  place.hidden = false;
 
   const plain = (text) => text.toLowerCase().replaceAll('_', ' ');
   const list = index.map((entry) => ({
@@ -51,9 +51,11 @@
   };
 
   input.addEventListener('input', look);
-  form.addEventListener('submit', (event) => {
+  input.addEventListener('keydown', (event) => {
+    const first = results.querySelector('a');
+    if (event.key !== 'Enter' || !first) return;
     event.preventDefault();
-    results.querySelector('a')?.focus();
+    first.focus();
   });
   look();
 })();

@@ -16,11 +16,11 @@ const tableUnit = (f: WorksheetFunction, system: UnitSystem): string =>
   f.result.kind === 'table' && f.result.quantity ? `, in${unitAfter(f.result.quantity, system)}` : '';
 
 /** A result as it stands under its formula. */
-export const resultHtml = (f: WorksheetFunction, answer: Answer, system: UnitSystem): string => {
+export const resultHtml = (f: WorksheetFunction, answer: Answer, system: UnitSystem, formula: string): string => {
   if (isRows(answer)) {
     const label = `${f.result.what}${tableUnit(f, system)}`;
     const header = f.result.kind === 'table' && f.result.header;
-    return `<div data-result="${f.id}"><p class="faint">${escaped(label)}</p>${cellTable(`Result of ${f.id}: ${label}`, answer, header)}</div>`;
+    return `<div data-result="${f.id}"><p class="faint">${escaped(label)}</p>${cellTable(`Result of ${formula}`, answer, header)}</div>`;
   }
   const unit = f.result.kind === 'number' ? unitAfter(f.result.quantity, system) : '';
   const shown =
@@ -36,7 +36,7 @@ const call = (f: WorksheetFunction, args: readonly Argument[], system: UnitSyste
   return `<div class="call">${label ? `<h3>${label}</h3>` : ''}
 ${formulaLine(formula)}
 ${other === formula ? '' : `<p class="other">with a decimal comma <code>${escaped(other)}</code></p>`}
-${resultHtml(f, f.call(args), system)}</div>`;
+${resultHtml(f, f.call(args), system, formula)}</div>`;
 };
 
 /** An example in the unit system that it is about, or in both. */

@@ -47,12 +47,17 @@ interface Violation {
   readonly nodes: readonly { readonly html: string; readonly failureSummary?: string }[];
 }
 
-const violations = (page: Page): Promise<string[]> =>
-  page.evaluate(async () => {
-    const { axe } = globalThis as unknown as { axe: { run(): Promise<{ violations: Violation[] }> } };
-    const found = await axe.run();
+/** Rules that depend on size or colours: the others need one look at a page. */
+const BY_LOOK = ['color-contrast', 'link-in-text-block', 'scrollable-region-focusable', 'target-size'];
+
+const violations = (page: Page, rules?: readonly string[]): Promise<string[]> =>
+  page.evaluate(async (only) => {
+    const { axe } = globalThis as unknown as {
+      axe: { run(options: object): Promise<{ violations: Violation[] }> };
+    };
+    const found = await axe.run({ resultTypes: ['violations'], ...(only ? { runOnly: only } : {}) });
     return found.violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
-  });
+  }, rules);
 
 describe('axe-core finds nothing', () => {
   const files = [
@@ -70,7 +75,8 @@ describe('axe-core finds nothing', () => {
       for (const colorScheme of ['light', 'dark'] as const) {
         await page.setViewportSize(viewport);
         await page.emulateMedia({ colorScheme });
-        expect(await violations(page), `${viewport.width} ${colorScheme}`).toEqual([]);
+        const first = viewport === NARROW && colorScheme === 'light';
+        expect(await violations(page, first ? undefined : BY_LOOK), `${viewport.width} ${colorScheme}`).toEqual([]);
       }
     await page.close();
   });
@@ -133,7 +139,7 @@ describe('the search', () => {
 
   test('is not there without script, and the list is', async () => {
     const { page } = await opened('index.html', { javaScriptEnabled: false });
-    expect(await page.locator('form.search').isVisible()).toBe(false);
+    expect(await page.locator('.search').isVisible()).toBe(false);
     expect(await page.getByRole('link', { name: 'PLASTER', exact: true }).isVisible()).toBe(true);
     await page.close();
   });

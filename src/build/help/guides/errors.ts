@@ -23,7 +23,7 @@ export const errors: Guide = {
 <p>A cell that cannot be used spoils its own row alone. The others are right.</p>
 <h2>5. What does doubtful mean?</h2>
 <p>The number is calculated, but outside of the limits within which it can be relied on.</p>
-{{=JACKET.CHECK("LAYERS",900) → doubtful, outside of what it holds for: a specimen up to the most layers weight; above it a jacket wants a pallet or a frame, not more layers}}
+{{=JACKET.CHECK("LAYERS",900) → doubtful: this holds for a specimen up to the most layers weight; above it a jacket wants a pallet or a frame, not more layers}}
 <h2>6. Why does my spreadsheet not accept the formula at all?</h2>
 <p>Where numbers are written with a decimal comma, arguments are separated by semicolons. Every example here shows both. More under <a href="guide-units.html">units and separators</a>.</p>`,
 };
