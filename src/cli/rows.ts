@@ -139,13 +139,15 @@ const calculate = async (input: string, settings: ReadSettings, file: FileHandle
   for await (const records of recordsOf(input)) {
     for (const record of records) {
       text += lines.of(record);
-      if (text.length < WRITE_SIZE) continue;
-      await file.appendFile(text);
-      text = '';
+      if (text.length >= WRITE_SIZE) {
+        await file.appendFile(text);
+        text = '';
+      }
+      if (lines.counts.rows - shown >= PROGRESS_STEP) {
+        shown = lines.counts.rows;
+        output.progress(`${counted(shown, 'row')} so far`);
+      }
     }
-    if (lines.counts.rows - shown < PROGRESS_STEP) continue;
-    shown = lines.counts.rows;
-    output.progress(`${counted(shown, 'row')} so far`);
   }
   if (text === '' && lines.counts.rows === 0) throw new FileError(`${input} is empty; give rows of specimens.`);
   await file.appendFile(text);
