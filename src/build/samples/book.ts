@@ -6,6 +6,7 @@ import {
   type CellStyle,
   type ConditionalRule,
   type DataValidation,
+  type SheetChart,
   type TableDefinition,
   writeXlsx,
 } from 'hucre';
@@ -13,10 +14,10 @@ import { functions } from '../../functions/index.ts';
 import { toStored } from '../../workbook/index.ts';
 
 /** Colours of the product's look, for paper: the light tokens. */
-const INK = '23272B';
-const FAINT_INK = '5A6067';
+export const INK = '23272B';
+export const FAINT_INK = '5A6067';
 const LINE = 'D8D2C7';
-const CLAY = '8A4B2F';
+export const CLAY = '8A4B2F';
 const PAPER = 'FAF8F4';
 const WARN_PAPER = 'FFF3D6';
 const WARN = '7A5200';
@@ -84,6 +85,7 @@ export interface SheetPlan {
   readonly tables?: readonly TableDefinition[];
   readonly validations?: readonly DataValidation[];
   readonly rules?: readonly ConditionalRule[];
+  readonly charts?: readonly SheetChart[];
   readonly heights?: ReadonlyMap<number, number>;
   readonly landscape?: boolean;
   /** Last cell of the print area. */
@@ -181,6 +183,7 @@ const written = (plan: BookPlan): Promise<Uint8Array> =>
         ...(sheet.tables ? { tables: [...sheet.tables] } : {}),
         ...(sheet.validations ? { dataValidations: [...sheet.validations] } : {}),
         ...(sheet.rules ? { conditionalRules: [...sheet.rules] } : {}),
+        ...(sheet.charts ? { charts: [...sheet.charts] } : {}),
         ...(sheet.heights ? { rowDefs: new Map([...sheet.heights].map(([row, height]) => [row, { height }])) } : {}),
         pageSetup: {
           orientation: sheet.landscape ? ('landscape' as const) : ('portrait' as const),

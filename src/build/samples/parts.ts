@@ -59,12 +59,13 @@ const settingRow = (key: SettingKey, system: UnitSystem): CellPlan[] => {
 /** First row of names and values on the settings sheet, counted from 1. */
 const FIRST = 4;
 
-/** A sheet of settings, and the range to name. */
+/** A sheet of settings, and the range to name. `own` holds what this shop has changed or adds, as a value or as the formula of a cell. */
 export const shopSettings = (
   name: string,
   system: UnitSystem,
-  own: Readonly<Partial<Record<SettingKey, string | number>>> = {},
+  own: Readonly<Partial<Record<SettingKey, string | number | CellPlan>>> = {},
 ): { readonly sheet: SheetPlan; readonly range: string } => {
+  const keys = [...new Set([...SHOP, ...(Object.keys(own) as SettingKey[])])];
   const rows: (CellPlan | null)[][] = [
     [put('Shop settings', 'title')],
     [
@@ -85,10 +86,10 @@ export const shopSettings = (
       put('', 'faint'),
       put('metric or us: all values here are in that system', 'faint'),
     ],
-    ...SHOP.map((key) => {
+    ...keys.map((key) => {
       const row = settingRow(key, system);
       const value = own[key];
-      if (value !== undefined) row[1] = put(value, 'input');
+      if (value !== undefined) row[1] = typeof value === 'object' ? value : put(value, 'input');
       return row;
     }),
   ];
@@ -104,7 +105,7 @@ export const shopSettings = (
       headingRow: 3,
       validations: [
         { type: 'list', values: ['metric', 'us'], range: `B${FIRST}` },
-        ...SHOP.flatMap((key, i) => {
+        ...keys.flatMap((key, i) => {
           const d: SettingDefinition = SETTINGS[key];
           return d.kind === 'choice'
             ? [{ type: 'list' as const, values: [...d.words], range: `B${FIRST + 1 + i}` }]
