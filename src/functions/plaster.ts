@@ -9,7 +9,8 @@ export default define({
   description: 'Dry plaster for a shell of this area and number of layers.',
   equation:
     'area·(layers·(layer thickness − cloth weight/glass density) + finish coat)/V·(1 + waste)·calibration, V slurry volume of 1 kg plaster',
-  math: String.raw`\text{plaster} = \frac{\text{area}}{V(r)}\left(\text{layers}\left(t - \frac{m}{\rho}\right) + \text{finish coat}\right)\left(1 + \text{waste}\right) \times \text{calibration}
+  math: String.raw`\text{plaster} = \frac{\text{area} \times d}{V(r)}\left(1 + \text{waste}\right) \times \text{calibration}
+d = \text{layers}\left(t - \frac{m}{\rho}\right) + \text{finish coat}
 t = \text{layer thickness}, \quad m = \text{cloth weight}, \quad \rho = \text{glass density}
 V = \text{slurry of 1 kg of plaster}, \quad r = \text{water ratio}`,
   arguments: { shell_area: SHELL_AREA, layers: LAYERS },

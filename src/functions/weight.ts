@@ -9,7 +9,8 @@ export default define({
   description: 'Dry weight of both halves with padding, and the specimen if given.',
   equation:
     'area·((layers·(layer thickness − m/ρ) + finish coat)·calibration·1.18618/V + layers·m + padding thickness·padding density) + specimen',
-  math: String.raw`\text{weight} = \text{area}\left(\left(\text{layers}\left(t - \frac{m}{\rho}\right) + \text{finish coat}\right)\frac{1.18618 \times \text{calibration}}{V(r)} + \text{layers} \times m + t_{\text{pad}}\,\rho_{\text{pad}}\right) + \text{specimen}
+  math: String.raw`\text{weight} = \text{area}\left(G + \text{layers} \times m + t_{\text{padding}}\,\rho_{\text{padding}}\right) + \text{specimen}
+G = \left(\text{layers}\left(t - \frac{m}{\rho}\right) + \text{finish coat}\right)\frac{1.18618}{V(r)} \times \text{calibration}
 t = \text{layer thickness}, \quad m = \text{cloth weight}, \quad \rho = \text{glass density}
 V = \text{slurry of 1 kg of plaster}, \quad r = \text{water ratio}`,
   arguments: { shell_area: SHELL_AREA, layers: LAYERS, specimen: SPECIMEN_OR_NONE },

@@ -8,7 +8,8 @@ export default define({
   question: 'What will it weigh on the day it is made?',
   description: 'Weight of both halves while wet, and the specimen if given.',
   equation: 'as WEIGHT, with (1 + water ratio)/V for the plaster',
-  math: String.raw`\text{weight} = \text{area}\left(\left(\text{layers}\left(t - \frac{m}{\rho}\right) + \text{finish coat}\right)\frac{\left(1 + r\right) \times \text{calibration}}{V(r)} + \text{layers} \times m + t_{\text{pad}}\,\rho_{\text{pad}}\right) + \text{specimen}
+  math: String.raw`\text{weight} = \text{area}\left(G + \text{layers} \times m + t_{\text{padding}}\,\rho_{\text{padding}}\right) + \text{specimen}
+G = \left(\text{layers}\left(t - \frac{m}{\rho}\right) + \text{finish coat}\right)\frac{1 + r}{V(r)} \times \text{calibration}
 t = \text{layer thickness}, \quad m = \text{cloth weight}, \quad \rho = \text{glass density}
 V = \text{slurry of 1 kg of plaster}, \quad r = \text{water ratio}`,
   arguments: { shell_area: SHELL_AREA, layers: LAYERS, specimen: SPECIMEN_OR_NONE },

@@ -22,24 +22,25 @@ export const scrolled = (label: string, table: string): string =>
 
 const isNumber = (cell: OutCell): boolean => typeof cell === 'number';
 
+/** Numbers stand right, and the words in their column with them; only words may be broken. */
+const place = (cell: OutCell, numeric: boolean): string =>
+  isNumber(cell) ? ' class="number"' : numeric ? ' class="right"' : '';
+
 /** Rows of cells as a table; the first row is its head where `header` says so. */
 export const cellTable = (label: string, rows: readonly (readonly OutCell[])[], header: boolean): string => {
-  const numeric = (column: number): boolean => rows.slice(header ? 1 : 0).some((row) => isNumber(row[column]!));
-  const styled = (column: number): string => (numeric(column) ? ' class="number"' : '');
-  const head = header
-    ? `<thead><tr>${rows[0]!.map((cell, c) => `<th scope="col"${styled(c)}>${escaped(cellText(cell))}</th>`).join('')}</tr></thead>`
-    : '';
-  const body = rows
-    .slice(header ? 1 : 0)
-    .map((row) => {
-      const cells = row.map((cell, c) => {
-        const text = escaped(cellText(cell));
-        return header && c === 0 ? `<th scope="row">${text}</th>` : `<td${styled(c)}>${text}</td>`;
-      });
-      return `<tr>${cells.join('')}</tr>`;
-    })
-    .join('');
-  return scrolled(label, `<table>${head}<tbody>${body}</tbody></table>`);
+  const body = header ? rows.slice(1) : rows;
+  const numeric = (rows[0] ?? []).map((_, c) => body.some((row) => isNumber(row[c]!)));
+  const headCell = (cell: OutCell, c: number): string =>
+    `<th scope="col"${place(cell, numeric[c]!)}>${escaped(cellText(cell))}</th>`;
+  const bodyCell = (cell: OutCell, c: number): string =>
+    header && c === 0
+      ? `<th scope="row"${place(cell, numeric[c]!)}>${escaped(cellText(cell))}</th>`
+      : `<td${place(cell, numeric[c]!)}>${escaped(cellText(cell))}</td>`;
+  const head = header ? `<thead><tr>${rows[0]!.map(headCell).join('')}</tr></thead>` : '';
+  return scrolled(
+    label,
+    `<table>${head}<tbody>${body.map((row) => `<tr>${row.map(bodyCell).join('')}</tr>`).join('')}</tbody></table>`,
+  );
 };
 
 /** A formula with a button that copies it. Without script the button is not shown. */
