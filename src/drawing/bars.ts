@@ -65,6 +65,15 @@ const positive = (x: number | undefined): number => (x !== undefined && x > 0 &&
 const mostOf = ({ felt, foam }: Pair): number =>
   Math.max(...[felt, foam].flatMap(({ value, low, high }) => [value, low, high].map(positive)));
 
+/** A range: a line with a stroke across each end. */
+const whisker = (from: number, to: number, y: number): string =>
+  group(
+    { stroke: INK, 'stroke-width': MEDIUM },
+    line(from, y, to, y),
+    line(from, y - WHISKER, from, y + WHISKER),
+    line(to, y - WHISKER, to, y + WHISKER),
+  );
+
 /**
  * @param input pairs of numbers, labels in the units in force
  * @returns the drawing, and a table that says the same
@@ -76,18 +85,16 @@ export const barsDrawing = ({ id, width, title, pairs }: BarsInput): Drawing => 
   const labelRoom =
     Math.max(0, ...pairs.flatMap(({ felt, foam }) => [textWidth(felt.label), textWidth(foam.label)])) + 10;
   const room = Math.max(40, width - left - EDGE - labelRoom);
-  const legend = key(
-    PADDINGS.map(
-      (hatch): KeyEntry => ({
-        label: hatch,
-        sample: (x, y, w, h) =>
-          element('rect', { x, y, width: w, height: h, stroke: INK, 'stroke-width': MEDIUM, fill: hatched(id, hatch) }),
-      }),
-    ),
-    left,
-    2,
-    width - left - EDGE,
+  const entries = PADDINGS.map(
+    (hatch): KeyEntry => ({
+      label: hatch,
+      sample: (x, y, w, h) =>
+        element('rect', { x, y, width: w, height: h, stroke: INK, 'stroke-width': MEDIUM, fill: hatched(id, hatch) }),
+    }),
   );
+  if (pairs.some(({ felt, foam }) => felt.high !== undefined || foam.high !== undefined))
+    entries.push({ label: 'plausible range', sample: (x, y, w, h) => whisker(x, x + w, y + h / 2) });
+  const legend = key(entries, left, 2, width - left - EDGE);
   const pitch = (wide ? 0 : ITEM) + 2 * BAR + BAR_GAP + PAIR_GAP;
   const begin = legend.height + 10;
   const drawn = pairs.map((pair, i) => {
@@ -102,7 +109,6 @@ export const barsDrawing = ({ id, width, title, pairs }: BarsInput): Drawing => 
       const end = at(value);
       const [lowX, highX] = [at(low ?? value), at(high ?? value)];
       const middle = y + BAR / 2;
-      const ranged = highX - lowX > 1;
       return (
         element('rect', {
           x: left,
@@ -113,14 +119,7 @@ export const barsDrawing = ({ id, width, title, pairs }: BarsInput): Drawing => 
           'stroke-width': MEDIUM,
           fill: hatched(id, hatch),
         }) +
-        (ranged
-          ? group(
-              { stroke: INK, 'stroke-width': MEDIUM },
-              line(lowX, middle, highX, middle),
-              line(lowX, middle - WHISKER, lowX, middle + WHISKER),
-              line(highX, middle - WHISKER, highX, middle + WHISKER),
-            )
-          : '') +
+        (highX - lowX > 1 ? whisker(lowX, highX, middle) : '') +
         words(Math.max(end, highX) + 7, middle + LETTERS * 0.36, label)
       );
     };

@@ -57,9 +57,10 @@ const FILLS: Readonly<Record<Purpose, Hatch | undefined>> = {
   'tip patch': 'cross',
 };
 
-/** The roll is drawn at least this wide where that takes no more than so many lengths [px, 1]. Our own choice. */
+/** The roll is drawn at least this wide where that takes no more than so many lengths, and never wider than that [px, 1, px]. Our own choice. */
 const LEAST_ROLL = 96;
 const MOST_LENGTHS = 8;
+const MOST_ROLL = 200;
 
 /** Room at the left for the dimension, at the right, and above each length for its place on the roll [px]. */
 const LEFT = 34;
@@ -100,7 +101,7 @@ export const cutLayoutDrawing = (input: CutLayoutInput): Drawing => {
   const { cuts, layout, roll } = list;
   const room = width - LEFT - EDGE;
   const whole = room / layout.length;
-  const scale = Math.max(whole, Math.min(LEAST_ROLL / roll, MOST_LENGTHS * whole));
+  const scale = Math.min(MOST_ROLL / roll, Math.max(whole, Math.min(LEAST_ROLL / roll, MOST_LENGTHS * whole)));
   const span = room / scale;
   const lengths = Math.max(1, Math.ceil(layout.length / span - 1e-9));
   const height = roll * scale;

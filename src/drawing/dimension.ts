@@ -39,6 +39,13 @@ const arrows = (from: number, to: number, at: (along: number) => readonly [numbe
   return line(x1, y1, x2, y2) + arrow(...at(from), -dx * sign, -dy * sign) + arrow(...at(to), dx * sign, dy * sign);
 };
 
+/** A measure inside of a drawing, along x or y: a line with an arrow at each end, without extension lines. */
+export const measure = (x1: number, y1: number, x2: number, y2: number): string =>
+  group(
+    { stroke: INK, 'stroke-width': THIN },
+    y1 === y2 ? arrows(x1, x2, (x) => [x, y1], 1, 0) : arrows(y1, y2, (y) => [x1, y], 0, 1),
+  );
+
 /**
  * A dimension below a drawing.
  *

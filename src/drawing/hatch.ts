@@ -8,7 +8,7 @@ export type Hatch = 'felt' | 'foam' | 'cross' | 'section' | 'grain';
 /** Side of the repeated square [px], and what is drawn in it. Our own drawings. */
 const TILES: Readonly<Record<Hatch, { readonly side: number; readonly path: string }>> = {
   felt: { side: 6, path: 'M-1 7L7 -1M-1 1L1 -1M5 7L7 5' },
-  foam: { side: 8, path: 'M2 .9a1.1 1.1 0 1 0 .01 0M6 4.9a1.1 1.1 0 1 0 .01 0' },
+  foam: { side: 8, path: 'M2 .5a1.5 1.5 0 1 0 .01 0M6 4.5a1.5 1.5 0 1 0 .01 0' },
   cross: { side: 6, path: 'M-1 7L7 -1M-1 -1L7 7' },
   section: { side: 5, path: 'M-1 6L6 -1M-1 1L1 -1M4 6L6 4' },
   grain: { side: 5, path: 'M2.5 2.5h.01' },

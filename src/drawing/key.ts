@@ -27,19 +27,28 @@ export interface Key {
  * @returns the drawing of the key and its height [px]
  */
 export const key = (entries: readonly KeyEntry[], left: number, top: number, width: number): Key => {
-  const room = width - SAMPLE_WIDTH - TEXT_GAP;
-  const labels = entries.map(({ label }) => fitted(label, room));
-  // Columns of one width, as many as fit: rows that line up are easier to read.
-  const column = SAMPLE_WIDTH + TEXT_GAP + Math.max(0, ...labels.map((label) => textWidth(label))) + ENTRY_GAP;
-  const columns = Math.max(1, Math.min(entries.length, Math.floor((width + ENTRY_GAP) / column)));
+  const lead = SAMPLE_WIDTH + TEXT_GAP;
+  const labels = entries.map(({ label }) => fitted(label, width - lead));
+  /** Widths of so many columns: each as wide as its widest entry. */
+  const widths = (columns: number): number[] =>
+    Array.from({ length: columns }, (_, c) =>
+      Math.max(...labels.filter((_, i) => i % columns === c).map((label) => lead + textWidth(label) + ENTRY_GAP)),
+    );
+  const fits = (columns: number): boolean => widths(columns).reduce((sum, one) => sum + one, 0) - ENTRY_GAP <= width;
+  let columns = Math.max(1, entries.length);
+  while (columns > 1 && !fits(columns)) columns--;
+  // As few columns as the same number of rows takes, so that the last row is not nearly empty.
+  const rows = Math.ceil(entries.length / columns);
+  while (columns > 1 && Math.ceil(entries.length / (columns - 1)) === rows) columns--;
+  const starts = [left];
+  for (const one of widths(columns)) starts.push(starts.at(-1)! + one);
   const parts = entries.map(({ sample }, i) => {
-    const x = left + (i % columns) * column;
-    const y = top + Math.floor(i / columns) * KEY_ROW;
-    const middle = y + KEY_ROW / 2;
+    const x = starts[i % columns]!;
+    const middle = top + (Math.floor(i / columns) + 0.5) * KEY_ROW;
     return (
       sample(x, middle - SAMPLE_HEIGHT / 2, SAMPLE_WIDTH, SAMPLE_HEIGHT) +
-      words(x + SAMPLE_WIDTH + TEXT_GAP, middle + LETTERS * 0.35, labels[i]!)
+      words(x + lead, middle + LETTERS * 0.35, labels[i]!)
     );
   });
-  return { svg: group({}, ...parts), height: Math.ceil(entries.length / columns) * KEY_ROW };
+  return { svg: group({}, ...parts), height: rows * KEY_ROW };
 };

@@ -42,7 +42,7 @@ export interface PlanInput {
   readonly id: string;
   /** Width that it is shown at [px]. */
   readonly width: number;
-  /** Size of the specimen along and across [m]. */
+  /** Size of the specimen along and across, above 0 [m]. */
   readonly size: readonly [length: number, width: number];
   readonly settings: Settings;
   /** Thickness of the shell [m]. */
@@ -93,7 +93,9 @@ const DASHED = '7 4';
 const CHAIN = '12 3 2 3';
 const DOTTED = '0.1 4';
 
+/** Height of a label with its line spacing, and room beside a load inside of its foot [px]. */
 const LABEL_HEIGHT = 16;
+const INSET = 8;
 
 /** The two ends of a line between two feet, outside of their squares. */
 const betweenFeet = (a: Point, b: Point, half: number): readonly [Point, Point] => {
@@ -141,8 +143,9 @@ const entries = ({ labels, margin, tipReach }: PlanInput): KeyEntry[] => {
       sample: (x, y, width, height) => element('circle', { cx: x + width / 2, cy: y + height / 2, r: DOT, fill: CLAY }),
     },
   ];
-  if (margin > 0) list.push({ label: `margin ${labels.margin}`, sample: lineSample(MARGIN_LINE) });
-  if (tipReach > 0) list.push({ label: `moves ${labels.tipReach} at ${labels.tilt}`, sample: lineSample(TIP_LINE) });
+  if (margin > 0) list.push({ label: `margin: ${labels.margin}`, sample: lineSample(MARGIN_LINE) });
+  if (tipReach > 0)
+    list.push({ label: `reach at a tilt of ${labels.tilt}: ${labels.tipReach}`, sample: lineSample(TIP_LINE) });
   return list;
 };
 
@@ -153,16 +156,12 @@ const table = ({ labels, margin }: PlanInput): Drawing['table'] => [
   ...labels.feet.map(({ place, load }, i) => [`foot ${i + 1}`, `${place}; carries ${load}`]),
   ['balance point', labels.balance],
   ['margin', margin > 0 ? labels.margin : `${labels.margin}: the balance point is outside of the feet`],
-  [`balance point moves at ${labels.tilt}`, labels.tipReach],
+  [`reach of the balance point at a tilt of ${labels.tilt}`, labels.tipReach],
 ];
 
-/** The curve around the specimen's outline at an offset, in the units of the plan; nothing is left of it in no drawing. */
+/** The curve around the specimen's outline at an offset. Outside of a specimen there always is one. */
 const curveAt = ({ size, settings }: PlanInput, offset: number): Outline =>
-  parallelCurve(size[0], size[1], offset, settings) ?? {
-    halfLength: size[0] / 2,
-    halfWidth: size[1] / 2,
-    exit: (from) => from,
-  };
+  parallelCurve(size[0], size[1], offset, settings)!;
 
 /**
  * @param input sizes in SI, labels in the units in force
@@ -216,14 +215,21 @@ export const planDrawing = (input: PlanInput): Drawing => {
     ...aroundCircle([balanceX, balanceY], tipRadius),
   ];
   const within: Box = { left: LEFT, top: 0, right: width, bottom };
+  const inside = labels.feet.map(({ load }) => 2 * half >= Math.max(textWidth(load) + INSET, 2.5 * LABEL_HEIGHT));
   const loads = labels.feet.map(({ load }, i) => {
+    const [x, y] = spots[i]!;
+    if (inside[i]) return words(x, y + LABEL_HEIGHT * 0.85, load, { anchor: 'middle', halo: true });
     const places = placesAround(taken[i]!, textWidth(load), LABEL_HEIGHT, 2);
     const box = bestPlace(places, { taken, inked, within });
     taken.push(box);
-    return words((box.left + box.right) / 2, box.bottom - 4, load, { anchor: 'middle' });
+    return words((box.left + box.right) / 2, box.bottom - 4, load, { anchor: 'middle', halo: true });
   });
   const numbers = spots.map(([x, y], i) =>
-    words(x, y + LETTERS * 0.36, String(i + 1), { anchor: 'middle', weight: 600 }),
+    words(x, y + (inside[i] ? -LABEL_HEIGHT * 0.2 : LETTERS * 0.36), String(i + 1), {
+      anchor: 'middle',
+      weight: 600,
+      halo: true,
+    }),
   );
 
   const dimensionY = bottom + BELOW - 12;

@@ -1,13 +1,12 @@
 /** The section of a lower half that STRENGTH takes, with its rib: a sketch with the letters of the formulas, not to scale. */
 
-import { dimensionBelow } from './dimension.ts';
+import { dimensionBelow, measure } from './dimension.ts';
 import { hatched, hatchPatterns } from './hatch.ts';
 import {
   CAPTION,
   type Drawing,
   element,
   FAINT,
-  group,
   INK,
   LETTERS,
   line,
@@ -44,7 +43,8 @@ const MEANINGS = [
   ['s', 'thickness of the shell'],
   ['f', 'width of a flange'],
   ['h', 'height of the rib: the foam core, which carries nothing'],
-  ['t', 'thickness of the rib: two webs, and a cap as wide as the rib'],
+  ['w', 'width of the rib'],
+  ['t', 'thickness of the rib: two webs, and a cap under them'],
   ['y', 'depth below the seam plane, where the halves meet'],
 ] as const;
 
@@ -89,7 +89,7 @@ export const sectionDrawing = ({ id, width }: SectionInput): Drawing => {
     line(x1, y1, x2, y2, { stroke: INK, 'stroke-width': THIN });
   const note = 'seam plane';
   const noteRoom = textWidth(note, CAPTION);
-  const height = cap + t + 34;
+  const height = cap + t + 36;
   const slantX = x + a * Math.cos(0.8);
   const slantY = y + b * Math.sin(0.8);
 
@@ -104,13 +104,14 @@ export const sectionDrawing = ({ id, width }: SectionInput): Drawing => {
     },
     hatchPatterns(id, ['section']),
     line(EDGE, y, width - EDGE, y, { stroke: FAINT, 'stroke-width': THIN, 'stroke-dasharray': '12 3 2 3' }),
-    line(x, y - 12, x, cap + t + 10, { stroke: FAINT, 'stroke-width': THIN, 'stroke-dasharray': '12 3 2 3' }),
+    line(x, y - 12, x, cap + t + 8, { stroke: FAINT, 'stroke-width': THIN, 'stroke-dasharray': '12 3 2 3' }),
     element('path', { d: shell, ...cut, 'stroke-linejoin': 'round' }),
     element('path', { d: rib, ...cut, 'stroke-linejoin': 'round' }),
     // Half axes, from the middle.
-    group({ stroke: INK, 'stroke-width': THIN }, line(x, y + 16, x - a, y + 16), line(x - 10, y, x - 10, y + b)),
-    letter(x - a / 2, y + 12 + LETTERS + 6, 'A'),
-    letter(x - 18, y + b * 0.62, 'B', 'end'),
+    measure(x - a, y + 18, x, y + 18),
+    measure(x - 14, y, x - 14, y + b),
+    letter(x - a / 2, y + 18 - 5, 'A'),
+    letter(x - 20, y + b * 0.66, 'B', 'end'),
     // Depth below the seam plane.
     element('path', {
       d: `M${short(x + 14)} ${short(y)}v${short(b * 0.42)}m-3 -6l3 6l3 -6`,
@@ -127,13 +128,11 @@ export const sectionDrawing = ({ id, width }: SectionInput): Drawing => {
     words(EDGE, y - s / 2 - 22, note, { size: CAPTION, fill: FAINT }),
     leader(EDGE + noteRoom / 2, y - s / 2 - 18, EDGE + noteRoom / 2, y),
     dimensionBelow(x + outer, x + outer + f, y + s / 2, y + s / 2 + 26, 'f'),
-    letter(x - half - 12, (crown + cap) / 2 + LETTERS * 0.36, 'h', 'end'),
-    group(
-      { stroke: INK, 'stroke-width': THIN },
-      line(x - half - 7, crown, x - half - 7, cap),
-      line(x - half - 10, crown, x - half - 3, crown),
-      line(x - half - 10, cap, x - half - 3, cap),
-    ),
+    letter(x - half - 16, (crown + cap) / 2 + LETTERS * 0.36, 'h', 'end'),
+    measure(x - half - 9, crown, x - half - 9, cap),
+    line(x - half - 13, crown, x - half - 3, crown, { stroke: INK, 'stroke-width': THIN }),
+    line(x - half - 13, cap, x - half - 3, cap, { stroke: INK, 'stroke-width': THIN }),
+    dimensionBelow(x - half, x + half, cap + t, cap + t + 24, 'w'),
   );
   return { svg, table: [['letter', 'meaning'], ...MEANINGS.map((row) => [...row])] };
 };

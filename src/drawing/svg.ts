@@ -24,6 +24,8 @@ export const INK = 'currentColor';
 export const FAINT = 'var(--faint-ink, #5a6067)';
 /** The one accent. Token with its light value. */
 export const CLAY = 'var(--clay, #8a4b2f)';
+/** What a drawing lies on. Token with its light value. */
+export const PAPER = 'var(--sheet, #ffffff)';
 
 /** Size of letters [px]: the small size of the scale 13, 16, 20, 26. */
 export const LETTERS = 13;
@@ -34,6 +36,9 @@ export const CAPTION = 11;
 export const HEAVY = 1.75;
 export const MEDIUM = 1.25;
 export const THIN = 0.75;
+
+/** Width of the border that keeps lines off letters, half of it outside [px]. */
+const HALO_WIDTH = 4;
 
 /** Width of a letter over its size [1]: above the mean of the usual system fonts, so that a text is rarely wider than thought. By trial. */
 export const LETTER_WIDTH = 0.56;
@@ -80,6 +85,8 @@ interface TextOptions {
   readonly anchor?: 'start' | 'middle' | 'end';
   readonly fill?: string;
   readonly weight?: number;
+  /** Lines behind it are kept off its letters. */
+  readonly halo?: boolean;
   /** Turned about its own place [degrees]. */
   readonly turned?: number;
 }
@@ -95,6 +102,10 @@ export const words = (x: number, y: number, text: string, options: TextOptions =
       'text-anchor': options.anchor === 'start' ? undefined : options.anchor,
       fill: options.fill ?? INK,
       'font-weight': options.weight,
+      stroke: options.halo ? PAPER : undefined,
+      'stroke-width': options.halo ? HALO_WIDTH : undefined,
+      'stroke-linejoin': options.halo ? 'round' : undefined,
+      'paint-order': options.halo ? 'stroke' : undefined,
       transform: options.turned === undefined ? undefined : `rotate(${options.turned} ${short(x)} ${short(y)})`,
     },
     escaped(text),
