@@ -27,6 +27,7 @@ const weightChart = (sheet: string, first: number, unit: string): SheetChart => 
     title: `Weight dry and wet, ${unit}`,
     series: [series('felt', 'B', CLAY), series('foam', 'C', FAINT_INK)],
     legend: 'bottom',
+    axes: { y: { scale: { min: 0 } } },
     anchor: { from: { row: 2, col: 10 }, to: { row: 20, col: 17 } },
   };
 };
