@@ -49,7 +49,7 @@ export default define({
   basis: 'derived',
   source: 'the single functions; each names its own source',
   remarks: [
-    'Both with the same padding thickness: set the density of one of them only through PLAN, since a padding density in the settings holds for both.',
+    'Both have the padding thickness of the settings, and a padding density set by hand counts for both; compare two PLANs where yours differ.',
   ],
   hurts: ['dust', 'heat', 'lifting', 'solvent', 'stability', 'strength'],
   limits: [

@@ -66,8 +66,11 @@ const SHARED = [
 ];
 
 test('three hundred specimens, row by row as in PLAN', () => {
-  const specimens = fc.sample(specimen, { seed: 20060401, numRuns: 300 });
-  for (const system of ['metric', 'us']) {
+  for (const [system, numRuns] of [
+    ['metric', 300],
+    ['us', 50],
+  ] as const) {
+    const specimens = fc.sample(specimen, { seed: 20060401, numRuns });
     const rows = named(
       [[...COLUMNS], ...specimens.map((one) => COLUMNS.map((name): Cell => one[name]))],
       [['units', system]],
@@ -403,6 +406,45 @@ describe('tables that cannot be read', () => {
       reason: expect.stringContaining('did you mean waste?'),
     });
   });
+});
+
+test('anything at all in the cells: as many rows, numbers or reasons, and the others untouched', () => {
+  const cell = fc.oneof(
+    fc.double({ min: 0.1, max: 300, noNaN: true }),
+    fc.double(),
+    fc.constantFrom<Cell>(
+      null,
+      '',
+      0,
+      true,
+      false,
+      'felt',
+      'box',
+      'high',
+      'sand',
+      '{x}',
+      'us',
+      new CellError('#N/A', ''),
+    ),
+    fc.string(),
+  );
+  const names = ['no', ...COLUMNS, 'surface area', 'fragile', 'relief', 'volume', 'material'];
+  const row = fc.array(cell, { minLength: names.length, maxLength: names.length });
+  fc.assert(
+    fc.property(fc.array(row, { minLength: 1, maxLength: 6 }), (rows) => {
+      const out = table([names, ...rows]);
+      expect(out).toHaveLength(rows.length + 1);
+      for (const [i, made] of out.slice(1).entries()) {
+        expect(made).toEqual(table([names, rows[i]!])[1]);
+        for (const one of made.slice(1)) {
+          if (typeof one === 'number') expect(Number.isFinite(one)).toBe(true);
+          if (isCellError(one)) expect(made.at(-1)).not.toBe('');
+        }
+        expect(String(made.at(-1)).length).toBeLessThanOrEqual(250);
+      }
+    }),
+    { seed: 20060401, numRuns: 200 },
+  );
 });
 
 test('what it used can be told', () => {

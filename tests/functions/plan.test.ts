@@ -1,6 +1,9 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { PLAN_ROWS } from '../../src/calculation/plans/plan-rows.ts';
 import { WAYS } from '../../src/calculation/strength/strength.ts';
 import { type Argument, CellError, isCellError, type OutCell } from '../../src/functions/calling/cell.ts';
+import { fromSi, toSi } from '../../src/functions/calling/units.ts';
 import { functions } from '../../src/functions/index.ts';
 import { difference } from './compare.ts';
 
@@ -195,4 +198,32 @@ test('a specimen above the most layers weight is doubtful', () => {
   expect(check(20)).toBe('ok');
   expect(check(600)).toMatch(/^doubtful: .*engineer/);
   expect(isCellError(call('PLAN', 60, 40, 30, 600))).toBe(false);
+});
+
+test('in US units every row is the metric one converted', () => {
+  const metric = table(63.5, 40.64, 30.48, 22.6796185);
+  const us = table(25, 16, 12, 50, null, 'us');
+  for (const [i, { label, quantity }] of PLAN_ROWS.entries())
+    for (const column of [1, 3, 4]) {
+      const [a, b] = [metric[i + 1]![column], us[i + 1]![column]];
+      if (typeof a !== 'number') expect(b, label).toBe(a);
+      // Some hundred roundings lie between the two ways; a difference of large numbers keeps fewer digits.
+      else expect(fromSi(toSi(a, quantity!, 'metric'), quantity!, 'us'), label).toBeCloseTo(b as number, 7);
+    }
+});
+
+test('sizes of any order of magnitude give numbers or reasons', () => {
+  const size = fc.double({ min: -300, max: 300, noNaN: true }).map((x) => 10 ** x);
+  const usual = fc.double({ min: 0.1, max: 500, noNaN: true });
+  const any = fc.oneof(size, usual);
+  fc.assert(
+    fc.property(any, any, any, any, (l, w, h, kg) => {
+      for (const id of ['PLAN', 'COMPARE'])
+        for (const cell of (call(id, l, w, h, kg) as OutCell[][]).flat()) {
+          if (typeof cell === 'number') expect(Number.isFinite(cell)).toBe(true);
+          if (isCellError(cell)) expect(cell.reason).toMatch(/^(?!.*(undefined|NaN|null|\{)).{5,250}$/);
+        }
+    }),
+    { seed: 20060401, numRuns: 60 },
+  );
 });
