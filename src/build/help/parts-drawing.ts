@@ -1,13 +1,13 @@
 /** A jacket cut across, with numbers at its parts and their names beside: our own drawing. */
 import { escaped } from '../html.ts';
 
-/** Parts from inside to outside: a word, what it is, the point its line leads to and where its number stands. */
+/** Parts from top to bottom: a word, what it is, the point its line leads to and where its number stands. */
 const PARTS = [
-  { word: 'specimen', is: 'what the jacket is for', x: 190, y: 118, to: [372, 22] },
-  { word: 'padding', is: 'felt or foam, on the flanges too', x: 286, y: 92, to: [372, 58] },
-  { word: 'shell', is: 'layers of cloth and plaster, in two halves', x: 306, y: 84, to: [372, 94] },
-  { word: 'flange', is: 'where the halves meet, with bolts through it', x: 346, y: 127, to: [372, 130] },
-  { word: 'seam', is: 'the line between the halves', x: 334, y: 118, to: [372, 166] },
+  { word: 'shell', is: 'layers of cloth and plaster, in two halves', x: 276, y: 52, to: [372, 22] },
+  { word: 'padding', is: 'felt or foam, on the flanges too', x: 288, y: 87, to: [372, 58] },
+  { word: 'specimen', is: 'what the jacket is for', x: 250, y: 104, to: [372, 94] },
+  { word: 'seam', is: 'the line between the halves', x: 334, y: 118, to: [372, 130] },
+  { word: 'flange', is: 'where the halves meet, with bolts through it', x: 330, y: 127, to: [372, 166] },
   { word: 'foot', is: 'three to each half', x: 270, y: 208, to: [372, 208] },
 ] as const;
 
