@@ -140,8 +140,9 @@ export const cutLayoutDrawing = (input: CutLayoutInput): Drawing => {
       ? pieces.flatMap((piece) => {
           // A piece that goes on has its letter once, in the length where it begins.
           const { x, y, w, h } = shown(piece);
-          if (piece.along < from - 1e-9 || w < LETTER_ROOM || h < LETTER_ROOM || FILLS[cuts[piece.kind]!.purpose])
-            return [];
+          const goesOn = piece.along + piece.length > from + span * (1 + 1e-9);
+          const least = goesOn ? LETTER_ROOM + ZIGZAG : LETTER_ROOM;
+          if (piece.along < from - 1e-9 || w < least || h < LETTER_ROOM || FILLS[cuts[piece.kind]!.purpose]) return [];
           return [
             words(x + w / 2, y + h / 2 + CAPTION * 0.36, LETTERS_OF_CUTS[piece.kind]!, {
               size: CAPTION,
