@@ -1,5 +1,5 @@
 // Builds what the product runs from: TypeScript to build/, then webpack to dist/. `--only NAME` makes one bundle, `--out FOLDER` puts it elsewhere.
-// With the bundle `functions` come the files that a web server hands out beside it; `--base-url ADDRESS` says where they will stand.
+// With the bundle `workbench` come the help pages, with `functions` all files that a web server hands out beside it; `--base-url ADDRESS` says where they will stand.
 //
 // Finished files are moved into dist/ in one step each, and one build waits for another, so that several commands may start at once.
 import { spawnSync } from 'node:child_process';
@@ -90,6 +90,7 @@ export async function build(names = [], { to = dist, baseUrl } = {}) {
   const address = baseUrl && (await compiled('build/site.js')).checkedBaseUrl(baseUrl);
   await bundle(names, to);
   if (names.length === 0 || names.includes('functions')) (await compiled('build/site.js')).writeSite(root, to, address);
+  else if (names.includes('workbench')) (await compiled('build/site.js')).writeHelp(root, join(to, 'help'));
 }
 
 if (process.argv[1] && resolve(process.argv[1]) === fileURLToPath(import.meta.url)) {

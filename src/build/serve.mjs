@@ -129,7 +129,7 @@ export function serve({
 
 /** Builds the bundles that are not there. */
 async function buildMissing(dist) {
-  const missing = ['workbench.js', 'workbench.css'].some((name) => !existsSync(join(dist, name)));
+  const missing = ['workbench.js', 'workbench.css', 'help/index.html'].some((name) => !existsSync(join(dist, name)));
   if (!missing) return;
   process.stdout.write('Building the workbench, this takes about half a minute…\n');
   // In a process of its own, so that the page answers meanwhile.

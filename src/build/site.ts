@@ -1,5 +1,5 @@
 /** The files that a web server hands out so that a spreadsheet can load the add-in, beside the bundle itself. */
-import { copyFileSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { helpFiles } from './help/pages.ts';
 import { LOCAL_BASE_URL, metadata } from './metadata.ts';
@@ -49,11 +49,12 @@ const HELP_ASSETS = [
  * @param to folder of the pages
  */
 export const writeHelp = (root: string, to: string): void => {
-  const files = helpFiles();
+  const fresh = `${to}.new-${process.pid}`;
+  mkdirSync(fresh, { recursive: true });
+  for (const [name, text] of helpFiles()) writeFileSync(join(fresh, name), text);
+  for (const path of HELP_ASSETS) copyFileSync(join(root, path), join(fresh, basename(path)));
   rmSync(to, { recursive: true, force: true });
-  mkdirSync(to, { recursive: true });
-  for (const [name, text] of files) writeFileSync(join(to, name), text);
-  for (const path of HELP_ASSETS) copyFileSync(join(root, path), join(to, basename(path)));
+  renameSync(fresh, to);
 };
 
 /**
