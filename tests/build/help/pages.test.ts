@@ -1,8 +1,12 @@
 /** The site as a whole: every page that must be there, every link, nothing from outside, HTML by the rules. */
+import { mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
 import { HtmlValidate } from 'html-validate';
 import { describe, expect, test } from 'vitest';
 import { GUIDES } from '../../../src/build/help/guides/index.ts';
 import { helpFile, topicFile } from '../../../src/build/help/names.ts';
+import { writeHelp } from '../../../src/build/site.ts';
 import { SETTINGS } from '../../../src/calculation/settings.ts';
 import { TOPICS } from '../../../src/functions/define.ts';
 import { functions } from '../../../src/functions/index.ts';
@@ -20,6 +24,20 @@ test('there is a page for each function, topic and guide, and for settings, sour
     'search-index.js',
   ];
   expect([...files.keys()].sort()).toEqual(expected.sort());
+});
+
+test('pages are written with what they load beside them, and nothing of before stays', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'jacket-help-'));
+  try {
+    const to = join(folder, 'help');
+    mkdirSync(to);
+    writeFileSync(join(to, 'gone.html'), 'a page of before');
+    writeHelp(resolve('.'), to);
+    expect(readdirSync(to).sort()).toEqual([...files.keys(), ...ASSETS].sort());
+    expect(readdirSync(folder)).toEqual(['help']);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
 });
 
 /** What a link of a page leads to, or why it leads nowhere. */
