@@ -17,12 +17,19 @@ const PLACES = 72;
 /** Angle from one of them to the next [rad]. */
 const STEP = (2 * Math.PI) / PLACES;
 
+/** Cuts of the golden section around the best third foot: while the first foot is looked for, and in the end. */
+const FINE_CUTS = 14;
+const LAST_CUTS = 32;
+
 /** First feet that are worth closing in on, and cuts of the golden section around one of them. */
-const CHOSEN = 2;
+const CHOSEN = 3;
 const CUTS = 20;
 
-/** Places whose first edge alone leaves less than this are not worth a look [share of the best margin so far]. */
+/** A first foot that leaves less than this is not worth closing in on [share of the best margin so far]. */
 const WORTH = 0.9;
+
+/** A balance point so close to the outline is near its edge [places of the ring]. */
+const EDGE = 4;
 
 /** Relative excess of the two feet over the least distance, so that rounding does not bring them too close. */
 const SLACK = 1e-9;
@@ -56,67 +63,81 @@ export const spacedFeet = (curve: Outline, balance: Point, apart: number): Place
     return side >= apart ? cross(a, b, balance) / side : tooClose + side - apart;
   };
 
-  /** Second feet at the least distance from the first. */
-  const secondsOf = (first: Point): readonly Point[] => {
+  /**
+   * Second feet at the least distance from the first.
+   *
+   * @param isAny also those with the balance point to the right of their edge
+   */
+  const secondsOf = (first: Point, isAny: boolean): readonly Point[] => {
     const spare = (at: number): number => distance(first, curve.at(at)) - enough;
+    const isFar = ([x, y]: Point): boolean => (x - first[0]) ** 2 + (y - first[1]) ** 2 >= apart * apart;
+    const isLeft = (p: Point): boolean => cross(first, p, balance) > 0;
     const found: Point[] = [];
-    let before = distance(first, places[PLACES - 1]!) - apart;
+    let before = places[PLACES - 1]!;
+    let wasFar = isFar(before);
     for (let i = 0; i < PLACES; i++) {
-      const at = i * STEP;
-      const now = distance(first, places[i]!) - apart;
-      // From the side that is far enough to the root, so that the feet are not too close.
-      if (before < 0 && now >= 0) found.push(curve.at(at - root((way) => spare(at - way), 0, STEP)));
-      if (before >= 0 && now < 0) found.push(curve.at(at - STEP + root((way) => spare(at - STEP + way), 0, STEP)));
+      const now = places[i]!;
+      const nowFar = isFar(now);
+      if (nowFar !== wasFar && (isAny || isLeft(before) || isLeft(now))) {
+        // From the side that is far enough to the root, so that the feet are not too close.
+        const far = (nowFar ? i : i - 1) * STEP;
+        const way = nowFar ? -1 : 1;
+        found.push(curve.at(far + way * root((angle) => spare(far + way * angle), 0, STEP)));
+      }
       before = now;
+      wasFar = nowFar;
     }
     return found;
   };
 
-  /** The third foot that leaves most margin. */
-  const thirdOf = (first: Point, second: Point): Point => {
+  /** The third foot that leaves most margin, or one that leaves enough. */
+  const thirdOf = (first: Point, second: Point, cuts: number, goal: number): Point => {
     const worse = (p: Point): number => Math.min(edge(second, p), edge(p, first));
     let most = -Infinity;
     let place = 0;
-    for (let i = 0; i < PLACES; i++) {
-      const margin = worse(places[i]!);
+    for (let i = 0; i < PLACES && most < goal; i++) {
+      const p = places[i]!;
+      const margin = edge(second, p) > most ? worse(p) : -Infinity;
       if (margin > most) {
         most = margin;
         place = i;
       }
     }
-    // From the second foot to the first one edge comes nearer to the balance point and the other goes away: where both are as far, or
-    // as near to that place as the distances to both feet allow.
-    const isEarly = (at: number): number => {
-      const p = curve.at(at);
-      const behind = distance(second, p);
-      const ahead = distance(p, first);
-      const nearer = cross(second, p, balance) / behind - cross(p, first, balance) / ahead;
-      return Math.max(enough - behind, Math.min(nearer, ahead - enough));
-    };
-    const from = (isEarly(place * STEP) >= 0 ? place : place - 1) * STEP;
-    const third = curve.at(from + root((way) => isEarly(from + way), 0, STEP));
+    if (most >= goal) return places[place]!;
+    const third = curve.at(largest((at) => worse(curve.at(at)), place * STEP, STEP, cuts));
     return worse(third) >= most ? third : places[place]!;
   };
 
-  /** The best triangle with the first foot at an angle; none where no first edge leaves more than `atLeast`. */
-  const withFirstAt = (angle: number, atLeast: number): Found | undefined => {
+  /**
+   * A triangle with the first foot at an angle and the largest margin; none where no first edge leaves more than `atLeast`.
+   *
+   * @param isLast with the third foot at its very best, even where it does not matter for the margin
+   */
+  const withFirstAt = (angle: number, atLeast: number, isLast = false): Found | undefined => {
     const first = curve.at(angle);
     let best: Found | undefined;
-    for (const second of secondsOf(first)) {
-      if (!(edge(first, second) > atLeast)) continue;
-      const third = thirdOf(first, second);
-      const margin = Math.min(edge(first, second), edge(second, third), edge(third, first));
+    for (const second of secondsOf(first, atLeast < 0)) {
+      const behind = edge(first, second);
+      if (!(behind > Math.max(atLeast, best?.margin ?? -Infinity))) continue;
+      const third = isLast ? thirdOf(first, second, LAST_CUTS, Infinity) : thirdOf(first, second, FINE_CUTS, behind);
+      const margin = Math.min(behind, edge(second, third), edge(third, first));
       if (!(best && best.margin >= margin)) best = { feet: [first, second, third], margin, angle };
     }
     return best;
   };
 
-  /** The best near an angle. */
-  const near = (angle: number): Found | undefined =>
-    withFirstAt(
-      largest((at) => withFirstAt(at, -Infinity)?.margin ?? -Infinity, angle, STEP, CUTS),
-      -Infinity,
-    );
+  /** The best near a good triangle. */
+  const near = ({ angle, margin }: Found): Found | undefined => {
+    const atLeast = margin > 0 ? 0 : -Infinity;
+    // The golden section only asks which of two is larger, and one of them is the largest so far.
+    let most = atLeast;
+    const at = (first: number): number => {
+      const found = withFirstAt(first, most)?.margin ?? -Infinity;
+      most = Math.max(most, found);
+      return found;
+    };
+    return withFirstAt(largest(at, angle, STEP, CUTS), atLeast, true);
+  };
 
   let worth = -Infinity;
   const rough = places.map((_, i) => {
@@ -124,12 +145,18 @@ export const spacedFeet = (curve: Outline, balance: Point, apart: number): Place
     if (found && found.margin > 0) worth = Math.max(worth, WORTH * found.margin);
     return found;
   });
+  const starts = peaks(rough)
+    .slice(0, CHOSEN)
+    .filter((one) => !(one.margin < worth));
   // Near the edge only a foot close to the balance point helps, which the ring may miss: that place comes on top.
-  const close = (at: number): number => -distance(curve.at(at), balance);
-  const closest = places.reduce((best, _, i) => (close(i * STEP) > close(best * STEP) ? i : best), 0) * STEP;
-  const nearest = largest(close, closest, STEP, CUTS);
-  let best = withFirstAt(nearest, -Infinity);
-  for (const start of [...peaks(rough).slice(0, CHOSEN), ...(best ? [best] : [])])
-    for (const found of [start, near(start.angle)]) if (found && !(best && best.margin >= found.margin)) best = found;
+  const away = (at: number): number => -distance(curve.at(at), balance);
+  const closest = places.reduce((best, _, i) => (away(i * STEP) > away(best * STEP) ? i : best), 0) * STEP;
+  if (-away(closest) < EDGE * STEP * curve.halfLength) {
+    const nearest = withFirstAt(largest(away, closest, STEP, CUTS), -Infinity, true);
+    if (nearest) starts.push(nearest);
+  }
+  let best: Found | undefined;
+  for (const start of starts)
+    for (const found of [start, near(start)]) if (found && !(best && best.margin >= found.margin)) best = found;
   return best && best.margin > tooClose / 2 ? best : undefined;
 };
