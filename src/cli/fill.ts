@@ -134,12 +134,13 @@ export async function fill(args: readonly string[], output: Output): Promise<num
     const results = await calculate(workbook, output);
     const changed = results.reduce((count, result) => count + changeSheet(workbook, result).length, 0);
     if (!check) await writeBeside(target!, workbook.bytes());
+    if (!check && changed > 0 && workbook.signed)
+      output.error(`The digital signature of ${input} does not hold for ${target}. Sign that file anew.`);
     output.out(summary(results, changed, check));
     return check && changed > 0 ? 1 : 0;
   } catch (error) {
     const line = fileFault(error, input);
-    if (line === undefined) throw error;
-    output.error(line);
+    output.error(line ?? `${input} holds something that cannot be calculated here. Nothing was written.`);
     return 2;
   }
 }
@@ -158,7 +159,7 @@ async function calculate(workbook: Workbook, output: Output): Promise<SheetResul
   }
 }
 
-/** What went wrong with a file, in one line; nothing for a fault of our own. */
+/** What went wrong with a file, in one line; nothing where it is no matter of files. */
 function fileFault(error: unknown, input: string): string | undefined {
   if (error instanceof WorkbookError) return error.message;
   const { code, path } = error as NodeJS.ErrnoException;

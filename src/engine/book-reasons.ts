@@ -3,21 +3,47 @@
 import { type Book, keyOf, type Name, type SheetFormula, type Table } from './book.ts';
 import { forEngine } from './for-engine.ts';
 import { seenFrom, sheetIn, type Token, tokens } from './formula-text.ts';
-import { type Knows, notCheckedReason } from './not-checked.ts';
+import { countedFrom1904, type Knows, notCheckedReason } from './not-checked.ts';
 import { unreadable } from './syntax.ts';
+import { takenNames } from './taken-names.ts';
 
 /** Reasons by sheet number, then by cell. */
 type Reasons = Map<number, Map<string, string>>;
 
-function textReason(text: string, knows: Knows): string | undefined {
-  const fault = unreadable(text);
-  return fault === undefined ? notCheckedReason(forEngine(text), knows) : `the formula cannot be read: ${fault}`;
+/** Longest formula that spreadsheet programs take [characters], and how deep its calls may be nested. From their published limits. */
+const LONGEST_FORMULA = 8192;
+const DEEPEST_BRACKET = 64;
+
+/** Formulas that no spreadsheet program would take. They can exhaust the engine, which reads them by recursion. */
+function beyondLimits(text: string): string | undefined {
+  if (text.length > LONGEST_FORMULA) return `the formula is longer than ${LONGEST_FORMULA} characters`;
+  let depth = 0;
+  for (const token of tokens(text)) {
+    if (token.text === '(') depth += 1;
+    else if (token.text === ')') depth -= 1;
+    if (depth > DEEPEST_BRACKET) return `the formula has more than ${DEEPEST_BRACKET} brackets inside each other`;
+  }
+  return undefined;
 }
+
+/** Why the text of a formula cannot be relied on, wherever it stands in the workbook. */
+type TextReason = (text: string) => string | undefined;
+
+const textReasonFor =
+  (knows: Knows, date1904: boolean): TextReason =>
+  (text) => {
+    const tooLarge = beyondLimits(text);
+    if (tooLarge !== undefined) return tooLarge;
+    const fault = unreadable(text);
+    if (fault !== undefined) return `the formula cannot be read: ${fault}`;
+    return notCheckedReason(forEngine(text), knows) ?? (date1904 ? countedFrom1904(text) : undefined);
+  };
 
 /** A table without headings, or with a totals row, is known to the engine by its data alone. */
 function tableReason({ text }: Token, tables: ReadonlyMap<string, Table>): string | undefined {
   const table = tables.get(text.slice(0, text.indexOf('[')).toLowerCase());
-  if (table === undefined) return undefined;
+  if (text.startsWith('[')) return 'a column without the name of its table is not understood here';
+  if (table === undefined) return `there is no table ${text.slice(0, text.indexOf('['))}`;
   if (!text.startsWith(table.name)) return `a table is known by the very letters of its name, ${table.name}`;
   const sections = text.match(/#(?:all|data|headers|totals|this row)/gi) ?? [];
   if (sections.length > 1 || text.includes("'")) return 'this way to point into a table is not understood here';
@@ -43,11 +69,13 @@ function sheetReason({ text }: Token, sheets: ReadonlySet<string>): string | und
 
 class NameReasons {
   readonly #names = new Map<string, Name[]>();
-  readonly #knows: Knows;
+  readonly #textReason: TextReason;
+  readonly #taken: ReadonlySet<string>;
   readonly #reasons = new Map<string, string | undefined>();
 
-  constructor(names: readonly Name[], knows: Knows) {
-    this.#knows = knows;
+  constructor(names: readonly Name[], textReason: TextReason, taken: ReadonlySet<string>) {
+    this.#textReason = textReason;
+    this.#taken = taken;
     for (const name of names) {
       const key = name.name.toLowerCase();
       this.#names.set(key, [...(this.#names.get(key) ?? []), name]);
@@ -60,13 +88,14 @@ class NameReasons {
     const all = this.#names.get(key);
     if (all === undefined) return undefined;
     const fault = `the name ${all[0]!.name}`;
+    if (this.#taken.has(key)) return `${fault} is that of a function too, which is not understood here`;
     if (name.includes('!')) return `${fault} with a sheet in front of it is not understood here`;
     if (all.length > 1) return `${fault} means different things on different sheets, which is not understood here`;
     if (all[0]!.sheet !== undefined && all[0]!.sheet !== sheet) return `${fault} belongs to another sheet`;
     if (!this.#reasons.has(key)) {
       // A name that leads back to itself finds this and stops.
       this.#reasons.set(key, `${fault} refers to itself`);
-      const own = textReason(all[0]!.text, this.#knows) ?? this.#namesWithin(all[0]!.text, sheet);
+      const own = this.#textReason(all[0]!.text) ?? this.#namesWithin(all[0]!.text, sheet);
       this.#reasons.set(key, own === undefined ? undefined : `${fault}: ${own}`);
     }
     return this.#reasons.get(key);
@@ -83,11 +112,12 @@ class NameReasons {
 
 /** Finds every formula that the engine would get wrong or cannot read. Filled-down formulas are looked at once. */
 export function bookReasons(book: Book, knows: Knows): Reasons {
-  const names = new NameReasons(book.names, knows);
+  const textReason = textReasonFor(knows, book.date1904 === true);
+  const names = new NameReasons(book.names, textReason, takenNames(book));
   const sheets = new Set(book.sheets.map(({ name }) => name));
   const tables = new Map(book.tables.map((table) => [table.name.toLowerCase(), table]));
   const reasonFor = ({ text }: SheetFormula, sheet: string): string | undefined => {
-    const own = textReason(text, knows);
+    const own = textReason(text);
     if (own !== undefined) return own;
     for (const token of tokens(text)) {
       let reason: string | undefined;

@@ -8,6 +8,7 @@ import type { Engine } from './engine.ts';
 import { type Extent, extent } from './extent.ts';
 import { forEngine } from './for-engine.ts';
 import { seenFrom, tokens } from './formula-text.ts';
+import { takenNames } from './taken-names.ts';
 
 /** What a cell holds. `null` is a blank cell. */
 export type SheetValue = number | string | boolean | null | { readonly error: string };
@@ -64,6 +65,8 @@ export interface Book {
   readonly sheets: readonly Sheet[];
   readonly names: readonly Name[];
   readonly tables: readonly Table[];
+  /** True where days are counted from 1904. */
+  readonly date1904?: boolean;
 }
 
 /** Formulas that are not calculated but keep their value: by sheet number, then by cell. */
@@ -192,13 +195,16 @@ export function openBook(engine: Engine, book: Book, id: string, kept: Kept): vo
 export function registerNamesAndTables(injector: Injector, book: Book, id: string): void {
   const ids = new Map(book.sheets.map((sheet, index) => [sheet.name, sheetId(index)]));
   const names = injector.get(IDefinedNamesService);
-  for (const [index, { name, text, sheet }] of book.names.entries())
+  const taken = takenNames(book);
+  for (const [index, { name, text, sheet }] of book.names.entries()) {
+    if (taken.has(name.toLowerCase())) continue;
     names.registerDefinedName(id, {
       id: `name${index}`,
       name,
       formulaOrRefString: nameText(text),
       localSheetId: (sheet === undefined ? undefined : ids.get(sheet)) ?? SCOPE_WORKBOOK_VALUE_DEFINED_NAME,
     });
+  }
   const tables = injector.get(ISuperTableService);
   for (const { name, sheet, area, columns, headerRows, totalsRows } of book.tables) {
     const sheetOfTable = ids.get(sheet);

@@ -134,11 +134,22 @@ function toAnswer(value: FunctionVariantType): Answer {
   return shown(toCell(object));
 }
 
+/**
+ * Tells of what goes wrong in the middle of a calculation. The engine as shipped (version 0.25.1) waits for its steps nowhere: an exception in
+ * one ends the process or, where that is prevented, the calculation never ends.
+ */
+function failInstead(service: ICalculateFormulaService, fail: (error: unknown) => void): void {
+  const inner = service as unknown as { _executeStep: () => Promise<unknown> };
+  const step = (Object.getPrototypeOf(inner) as typeof inner)._executeStep;
+  inner._executeStep = () => step.call(service).catch(fail);
+}
+
 function calculateAll(injector: Injector, progress?: Progress): Promise<Calculation> {
   const service = injector.get(ICalculateFormulaService);
   const runtime = injector.get(IFormulaRuntimeService);
   const model = injector.get(FormulaDataModel);
   return new Promise((resolve, reject) => {
+    failInstead(service, reject);
     const steps = service.executionInProgressListener$.subscribe((state) => {
       progress?.(state.completedFormulasCount, state.totalFormulasToCalculate);
     });

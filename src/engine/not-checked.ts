@@ -29,6 +29,15 @@ const NEVER_THE_SAME: ReadonlySet<string> = new Set([
   'CELL',
 ]);
 
+/** Functions that turn a number into a day of the calendar or back. Here they count days from 1900. */
+const CALENDAR: ReadonlySet<string> = new Set([
+  ...['DATE', 'DATEDIF', 'DATEVALUE', 'DAY', 'DAYS360', 'EDATE', 'EOMONTH', 'ISOWEEKNUM', 'MONTH', 'NETWORKDAYS'],
+  ...['NETWORKDAYS.INTL', 'TEXT', 'VALUE', 'WEEKDAY', 'WEEKNUM', 'WORKDAY', 'WORKDAY.INTL', 'YEAR', 'YEARFRAC'],
+  ...['ACCRINT', 'ACCRINTM', 'AMORDEGRC', 'AMORLINC', 'COUPDAYBS', 'COUPDAYS', 'COUPDAYSNC', 'COUPNCD', 'COUPNUM'],
+  ...['COUPPCD', 'DISC', 'DURATION', 'INTRATE', 'MDURATION', 'ODDFPRICE', 'ODDFYIELD', 'ODDLPRICE', 'ODDLYIELD'],
+  ...['PRICE', 'PRICEDISC', 'PRICEMAT', 'RECEIVED', 'YIELD', 'YIELDDISC', 'YIELDMAT'],
+]);
+
 /** Where a file holds a newer function, its name has one of these in front. */
 const FILE_PREFIX = /^(?:_xlfn\.|_xlws\.|_xlpm\.)+/i;
 
@@ -51,6 +60,12 @@ export function unknownFunctions(formula: string, knows: Knows): string[] {
 
 const calledNames = (all: readonly Token[]): string[] =>
   all.filter((token) => token.kind === 'function').map((token) => functionName(token.text));
+
+/** Why a formula cannot be relied on here in a workbook that counts its days from 1904. */
+export function countedFrom1904(formula: string): string | undefined {
+  const name = calledNames(pieces(formula)).find((called) => CALENDAR.has(called));
+  return name === undefined ? undefined : `${name}: this workbook counts days from 1904, which is not understood here`;
+}
 
 /** Why the answer to a formula cannot be relied on here, or nothing if it can. */
 export function notCheckedReason(formula: string, knows: Knows): string | undefined {

@@ -70,5 +70,6 @@ export function workbookBook(workbook: Workbook): Book {
         ...(sheet === undefined ? {} : { sheet }),
       })),
     tables: workbook.tables.map(({ ref, ...table }) => ({ ...table, area: areaOf(ref) })),
+    ...(workbook.date1904 ? { date1904: true } : {}),
   };
 }

@@ -25,6 +25,8 @@ export class Workbook {
   readonly date1904: boolean;
   /** True where the file carries macros. They are kept and never run. */
   readonly macros: boolean;
+  /** True where the file carries a digital signature. It stays, but holds only as long as nothing changes. */
+  readonly signed: boolean;
 
   readonly #parts: Parts;
   readonly #workbook: WorkbookPart;
@@ -44,6 +46,9 @@ export class Workbook {
     this.date1904 = this.#workbook.date1904;
     this.tables = readTables(parts, this.#workbook.sheets);
     this.macros = this.#workbook.relationships.some((relationship) => isType(relationship, 'vbaProject'));
+    this.signed = parts
+      .relationships('')
+      .some((relationship) => relationship.type.endsWith('/digital-signature/origin'));
     this.#values = { strings: () => this.#sharedStrings(), date1904: this.date1904 };
     this.sheets = this.#workbook.sheets.map((sheet) => this.#bookSheet(sheet));
   }

@@ -186,6 +186,27 @@ describe('tables', () => {
       E7: 'a table is known by the very letters of its name, T',
     });
   });
+
+  test('no table, and a column without one', async () => {
+    const result = await one(
+      { A1: '=SUM(Nope[out])', C2: '=[length]*10' },
+      { tables: [{ ...table, area: area(1, 2, 3, 3) }] },
+    );
+    expect(keptOf(result)).toEqual({
+      A1: 'there is no table Nope',
+      C2: 'a column without the name of its table is not understood here',
+    });
+  });
+});
+
+test('days counted from 1904: what knows the calendar is kept, by way of a name too', async () => {
+  const cells = { A1: 44_624, B1: '=A1+30', C1: '=YEAR(A1)', D1: '=born+1', E1: '=SUM(A1:B1)' };
+  const names = [{ name: 'born', text: 'DAY(Data!$A$1)' }];
+  const reason = 'this workbook counts days from 1904, which is not understood here';
+  const result = await one(cells, { names, date1904: true });
+  expect(valuesOf(result)).toEqual({ B1: 44_654, E1: 89_278 });
+  expect(keptOf(result)).toEqual({ C1: `YEAR: ${reason}`, D1: `the name born: DAY: ${reason}` });
+  expect(keptOf(await one(cells, { names }))).toEqual({});
 });
 
 test('names: values, calculations, ranges, other names', async () => {
@@ -283,4 +304,35 @@ test('progress is told', async () => {
   engine.dispose();
   expect(told.at(-1)![1]).toBe(1200);
   expect(told.some(([done]) => done > 500 && done < 1200)).toBe(true);
+});
+
+test('a name that a function has too leaves the function alone', async () => {
+  const names = [{ name: 'day', text: 'DAY(Data!$A$1)' }];
+  const result = await one({ A1: 44_624, B1: '=DAY(A1)', C1: '=day+1' }, { names });
+  // 44,624 is 4 March 2022.
+  expect(valuesOf(result)).toEqual({ B1: 4 });
+  expect(keptOf(result)).toEqual({ C1: 'the name day is that of a function too, which is not understood here' });
+});
+
+test('formulas that no spreadsheet program would take are kept', async () => {
+  const deep = `${'('.repeat(65)}1${')'.repeat(65)}`;
+  const result = await one({ A1: `=${deep}`, B1: `=1${'+1'.repeat(4096)}`, C1: `=${deep.slice(1, -1)}` });
+  expect(keptOf(result)).toEqual({
+    A1: 'the formula has more than 64 brackets inside each other',
+    B1: 'the formula is longer than 8192 characters',
+  });
+  expect(valuesOf(result)).toEqual({ C1: 1 });
+});
+
+test('an exception inside the engine is heard of', async () => {
+  const thrown = {
+    ...fakeFunctions[0]!,
+    id: 'THROWS',
+    call: () => {
+      throw new Error('thrown');
+    },
+  };
+  const engine = createEngine([thrown]);
+  await expect(calculateBook(engine, book([sheet('Data', { A1: '=JACKET.THROWS(1)' })]))).rejects.toThrow('thrown');
+  engine.dispose();
 });

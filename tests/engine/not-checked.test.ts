@@ -1,6 +1,6 @@
 import { afterAll, describe, expect, test } from 'vitest';
 import { createEngine } from '../../src/engine/engine.ts';
-import { functionName, notCheckedReason, unknownFunctions } from '../../src/engine/not-checked.ts';
+import { countedFrom1904, functionName, notCheckedReason, unknownFunctions } from '../../src/engine/not-checked.ts';
 import { fakeFunctions } from './fake-functions.ts';
 
 const engine = createEngine(fakeFunctions);
@@ -90,4 +90,9 @@ describe('the faults are still there: a mended engine makes a line of the list n
     expect(await engine.evaluate('SEARCH("a*","banana")')).toMatchObject({ code: '#VALUE!' });
     expect(await engine.evaluate('IF("abc",1,2)')).toBe(1);
   });
+});
+
+test('functions of the calendar, in workbooks that count from 1904', () => {
+  expect(countedFrom1904('IF(A1>1,_xlfn.DAYS(B1,A1),WEEKDAY(A1))')).toMatch(/^WEEKDAY: /);
+  expect(countedFrom1904('DAYS(B1,A1)+YEARS')).toBeUndefined();
 });
