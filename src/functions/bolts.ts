@@ -1,5 +1,6 @@
-import { bolts } from '../calculation/strength/bolts.ts';
+import { bolts, limits } from '../calculation/strength/bolts.ts';
 import { quantity } from './calling/arguments.ts';
+import { limitsFrom } from './calling/limits.ts';
 import { define } from './define.ts';
 
 export default define({
@@ -16,7 +17,10 @@ export default define({
   basis: 'assumption',
   source: 'no published spacing was found; four hold the corners',
   hurts: ['strength'],
-  limits: [{ text: 'an estimate for planning: a bolt spacing is a habit of the shop, not a proof' }],
+  limits: [
+    ...limitsFrom(limits, (v: { seam: number }, settings) => [v.seam, settings] as const),
+    { text: 'an estimate for planning: a bolt spacing is a habit of the shop, not a proof' },
+  ],
   related: ['SEAM'],
   run: ({ seam }, settings) => bolts(seam, settings),
 });

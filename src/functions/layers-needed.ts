@@ -1,6 +1,7 @@
-import { layersNeeded } from '../calculation/shell/layers-needed.ts';
+import { layersNeeded, limits } from '../calculation/shell/layers-needed.ts';
 import { HEIGHT, LENGTH, SPECIMEN_WEIGHT, WIDTH } from './calling/common.ts';
 import { HALF_SOURCE } from './calling/half.ts';
+import { limitsFrom } from './calling/limits.ts';
 import { define } from './define.ts';
 
 export default define({
@@ -18,7 +19,14 @@ export default define({
   basis: 'derived',
   source: HALF_SOURCE,
   hurts: ['strength'],
-  limits: [{ text: 'an estimate for planning: static, no impact, no creep, no end that is dropped' }],
+  limits: [
+    ...limitsFrom(
+      limits,
+      (v: { length: number; width: number; height: number; weight: number }, settings) =>
+        [v.length, v.width, v.height, v.weight, settings] as const,
+    ),
+    { text: 'an estimate for planning: static, no impact, no creep, no end that is dropped' },
+  ],
   related: ['LAYERS', 'SAFETY_FACTOR'],
   run: ({ length, width, height, weight }, settings) => layersNeeded(length, width, height, weight, settings),
 });

@@ -1,5 +1,6 @@
-import { shelfLoad } from '../calculation/strength/shelf-load.ts';
+import { limits, shelfLoad } from '../calculation/strength/shelf-load.ts';
 import { LENGTH, TOTAL_WEIGHT, WIDTH } from './calling/common.ts';
+import { limitsFrom } from './calling/limits.ts';
 import { define } from './define.ts';
 
 export default define({
@@ -17,6 +18,10 @@ export default define({
   source: 'load over area; for comparison, ASCE 7 takes 6.0 kPa (125 lb/ft²) for light storage floors',
   hurts: ['lifting'],
   limits: [
+    ...limitsFrom(
+      limits,
+      (v: { length: number; width: number; total_weight: number }) => [v.length, v.width, v.total_weight] as const,
+    ),
     { text: 'a mean for planning: three feet press on three spots; the maker’s plate of the shelf comes first' },
   ],
   related: ['FOOT_PRESSURE', 'OUTER_SIZE'],

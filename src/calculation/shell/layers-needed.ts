@@ -8,11 +8,12 @@
  * Example: 120 × 80 × 60 cm, 300 kg: 15.
  */
 
+import type { Limit } from '../limits.ts';
 import { patchArea, stripArea } from '../plans/layer-area.ts';
 import { amount, isFault, isPositive, mustBePositive, noAnswer, type Result } from '../result.ts';
 import type { Settings } from '../settings.ts';
 import { sizeFault } from '../size/three-sizes.ts';
-import { safetyFactor } from '../strength/safety-factor.ts';
+import { limits as halfLimits, safetyFactor } from '../strength/safety-factor.ts';
 import { weight as jacketWeight } from '../weight/weight.ts';
 import { seam } from './seam.ts';
 import { shellArea } from './shell-area.ts';
@@ -53,3 +54,12 @@ export const layersNeeded = (
     most: amount(settings.mostLayers, 'count'),
   });
 };
+
+/** The limits of the strength at the answer. None of them looks at the weight, so that of the specimen stands in for the whole. */
+export const limits: readonly Limit<Parameters<typeof layersNeeded>>[] = halfLimits.map(({ text, holds }) => ({
+  text,
+  holds: (length, width, height, weight, settings) => {
+    const layers = layersNeeded(length, width, height, weight, settings);
+    return isFault(layers) || holds(length, width, height, weight, layers, settings);
+  },
+}));

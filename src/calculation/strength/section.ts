@@ -5,7 +5,8 @@
  * thickness s; two flanges f × s centred on y = 0. Outer fibres at y = −s/2 and y = B + s/2.
  *
  * Limits: a thin wall, s small against the radii; one material, plane sections. A half that is not half of the specimen's height deep
- * is given as twice its depth. A box is taken as rounded too, which is on the safe side: its straight walls and flat floor make it stiffer.
+ * is given as twice its depth. A box is taken as rounded too. Up to 2.5 times as wide as high that is on the safe side, by up to a fifth; a flatter one
+ * is weaker than its rounded section, at 8 times as wide by almost half without flanges: its floor is far from the seam, where all the stress is.
  * Source: beam theory, section of thin walls by mid-line integrals.
  * Example: 40 × 30 cm, 13 mm: see `tests/calculation/strength/hand-calculation.md`.
  */

@@ -7,6 +7,7 @@
  */
 
 import { GRAVITY } from '../constants.ts';
+import type { Limit } from '../limits.ts';
 import { finite, isPositive, mustBePositive, type Result } from '../result.ts';
 
 /**
@@ -21,3 +22,13 @@ export const shelfLoad = (length: number, width: number, totalWeight: number): R
   if (!isPositive(totalWeight)) return mustBePositive('total_weight');
   return finite((totalWeight * GRAVITY) / length / width);
 };
+
+/** Load up to which a floor of light storage is designed [Pa]. ASCE 7: 6.00 kN/m². */
+export const LIGHT_STORAGE = 6000;
+
+export const limits: readonly Limit<Parameters<typeof shelfLoad>>[] = [
+  {
+    text: 'a load up to 6.0 kPa (125 lb/ft²), what ASCE 7 takes for floors of light storage; above it the floor itself wants a licensed engineer',
+    holds: (length, width, totalWeight) => (totalWeight * GRAVITY) / length / width <= LIGHT_STORAGE,
+  },
+];

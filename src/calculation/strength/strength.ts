@@ -85,6 +85,9 @@ export const THIN_WALL = 0.1;
 /** Load's circle over the radius of the shell, up to which the cap under it is shallow [1]: its rise is an eighth of its width. Usual bound, from memory. */
 export const SHALLOW_CAP = 0.5;
 
+/** Width over height of a box up to which its rounded section is on the safe side [1]. Compared with the section of a box in the test of `section`. */
+export const FLATTEST_BOX = 2.5;
+
 type Input = Parameters<typeof strength>;
 
 const wallOf = ([, , , , layers, settings]: Input): number => layers * settings.layerThickness + settings.finishCoat;
@@ -107,6 +110,13 @@ export const limits: readonly Limit<Input>[] = [
     text: 'a foot small against the curve of the shell: its circle at most half of the radius of the crown',
     holds: (...input) =>
       input[5].shape === 'box' || radiusOf(input) <= SHALLOW_CAP * crownRadius(input[0], input[1], input[2]),
+  },
+  {
+    text: 'a box at most 2.5 times as wide as high; a flatter one bends more along its length than is said here',
+    holds: (length, width, height, _weight, _layers, settings) => {
+      const [, across] = longerFirst(length, width, settings);
+      return settings.shape !== 'box' || across <= FLATTEST_BOX * height;
+    },
   },
   {
     text: 'at least as long as wide and high, so that it bends like a beam',

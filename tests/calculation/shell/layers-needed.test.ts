@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Fault } from '../../../src/calculation/result.ts';
-import { layersNeeded } from '../../../src/calculation/shell/layers-needed.ts';
+import { layersNeeded, limits } from '../../../src/calculation/shell/layers-needed.ts';
 import { seam } from '../../../src/calculation/shell/seam.ts';
 import { shellArea } from '../../../src/calculation/shell/shell-area.ts';
 import { safetyFactor } from '../../../src/calculation/strength/safety-factor.ts';
@@ -45,6 +45,18 @@ describe('layersNeeded', () => {
     const plain = known(layersNeeded(0.6, 0.4, 0.3, 60, settings()));
     expect(known(layersNeeded(0.6, 0.4, 0.3, 60, settings({ targetSafetyFactor: 4 })))).toBeGreaterThan(plain);
     expect(known(layersNeeded(0.6, 0.4, 0.3, 60, settings({ condition: 'wet' })))).toBeGreaterThan(plain);
+  });
+
+  it('is doubtful where the strength is at its answer', () => {
+    const doubtful = (...input: Parameters<typeof layersNeeded>): readonly string[] =>
+      limits.filter((l) => !l.holds(...input)).map((l) => l.text);
+    expect(doubtful(1.2, 0.8, 0.6, 300, settings())).toEqual([]);
+    // Four layers on a specimen as small as a fist, twelve on a larger one.
+    expect(doubtful(0.1, 0.08, 0.06, 0.5, settings())[0]).toContain('thin shell');
+    expect(doubtful(0.3, 0.3, 0.3, 20, settings({ leastLayers: 4 }))).toEqual([]);
+    expect(doubtful(0.3, 0.3, 0.3, 20, settings({ leastLayers: 12 }))[0]).toContain('thin shell');
+    // No answer, nothing to doubt.
+    expect(doubtful(1.2, 0.8, 0.6, 3000, settings({ shape: 'box' }))).toEqual([]);
   });
 
   it('refuses what is not above 0', () => {

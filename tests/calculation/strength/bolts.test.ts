@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bolts } from '../../../src/calculation/strength/bolts.ts';
+import { bolts, limits } from '../../../src/calculation/strength/bolts.ts';
 import { expectFault, NOT_POSITIVE, settings } from '../kit.ts';
 
 describe('bolts', () => {
@@ -12,6 +12,14 @@ describe('bolts', () => {
     // 70 in at 7 in: in metres the quotient is a little above 10.
     expect(bolts(70 * 0.0254, settings({ boltSpacing: 7 * 0.0254 }))).toBe(10);
     expect(bolts(1.801, settings())).toBe(10);
+  });
+
+  it('says where it is doubtful', () => {
+    const doubtful = (...input: Parameters<typeof bolts>): number => limits.filter((l) => !l.holds(...input)).length;
+    expect(doubtful(1.65, settings())).toBe(0);
+    expect(doubtful(0.4, settings({ flange: 0.025 }))).toBe(0);
+    expect(doubtful(0.39, settings())).toBe(1);
+    expect(doubtful(1.65, settings({ flange: 0.02 }))).toBe(1);
   });
 
   it('refuses what is not above 0', () => {

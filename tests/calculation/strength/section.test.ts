@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { centroid, modulus, section } from '../../../src/calculation/strength/section.ts';
+import { FLATTEST_BOX } from '../../../src/calculation/strength/strength.ts';
 import { expectNear, ROUNDING } from '../kit.ts';
 
 /** A second way: the section as 20 000 small rectangles along its mid-line, about its own centroid. */
@@ -19,6 +20,21 @@ const byPieces = (width: number, height: number, wall: number, padding: number, 
   const middle = pieces.reduce((sum, [one, y]) => sum + one * y, 0) / area;
   const inertia = pieces.reduce((sum, [one, y]) => sum + one * (y - middle) ** 2, 0);
   return inertia / Math.max(middle + wall / 2, b + wall / 2 - middle);
+};
+
+/** A box as it is: two straight walls, a flat floor, two flanges, each a rectangle about its own centroid. */
+const ofBox = (width: number, height: number, wall: number, flange: number): number => {
+  const across = width + wall;
+  const depth = height / 2 + wall / 2;
+  const parts = [
+    { area: 2 * depth * wall, y: depth / 2, own: (2 * wall * depth ** 3) / 12 },
+    { area: across * wall, y: depth, own: (across * wall ** 3) / 12 },
+    { area: 2 * flange * wall, y: 0, own: (2 * flange * wall ** 3) / 12 },
+  ];
+  const area = parts.reduce((sum, p) => sum + p.area, 0);
+  const middle = parts.reduce((sum, p) => sum + p.area * p.y, 0) / area;
+  const inertia = parts.reduce((sum, p) => sum + p.own + p.area * (p.y - middle) ** 2, 0);
+  return inertia / Math.max(middle + wall / 2, depth + wall / 2 - middle);
 };
 
 describe('section', () => {
@@ -46,6 +62,20 @@ describe('section', () => {
       0.001 * r ** 3 * (Math.PI / 2 - 4 / Math.PI),
       1e-11, // a difference of two numbers five times its size
     );
+  });
+
+  it('is on the safe side for a box up to the flattest, and not for a much flatter one', () => {
+    const share = (width: number, height: number, wall: number, flange: number): number =>
+      ofBox(width, height, wall, flange) / modulus(section(width, height, wall, 0, flange));
+    for (const height of [0.1, 0.2, 0.4, 0.8])
+      for (const wall of [0.02, 0.05, 0.1].map((part) => (part * height) / 2))
+        for (const flange of [0, 0.05]) {
+          for (const ratio of [0.5, 1, 1.5, 2, FLATTEST_BOX])
+            expect(share(ratio * height, height, wall, flange)).toBeGreaterThan(1);
+          expect(share(8 * height, height, wall, flange)).toBeLessThan(1);
+        }
+    expect(share(1.6, 0.2, 0.0025, 0)).toBeGreaterThan(0.5);
+    expect(share(0.2, 0.2, 0.005, 0)).toBeLessThan(1.2);
   });
 
   it('is stiffer with wider flanges, a thicker wall and more depth', () => {

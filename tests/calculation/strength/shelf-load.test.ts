@@ -1,10 +1,15 @@
-import { describe, it } from 'vitest';
-import { shelfLoad } from '../../../src/calculation/strength/shelf-load.ts';
+import { describe, expect, it } from 'vitest';
+import { limits, shelfLoad } from '../../../src/calculation/strength/shelf-load.ts';
 import { EXAMPLE, expectFault, expectNear, expectPositiveArguments } from '../kit.ts';
 
 describe('shelfLoad', () => {
   it('gives the example value', () => {
     expectNear(shelfLoad(0.6, 0.4, 50), 2043.052083, EXAMPLE);
+  });
+
+  it('is doubtful above the load of light storage', () => {
+    expect(limits.every((l) => l.holds(0.6, 0.4, 146))).toBe(true);
+    expect(limits.every((l) => l.holds(0.6, 0.4, 147))).toBe(false);
   });
 
   it('refuses what is not above 0', () => {

@@ -91,5 +91,8 @@ describe('strength', () => {
     expect(doubtful(1.2, 0.4, 0.3, 50, 8, settings({ footSize: 0.01 }))[0]).toContain('feet');
     expect(doubtful(0.3, 0.3, 0.3, 5, 5, settings({ footSize: 0.28 }))[0]).toContain('foot small against the curve');
     expect(doubtful(0.4, 0.4, 0.6, 5, 5, settings())).toHaveLength(1);
+    expect(doubtful(0.8, 0.5, 0.2, 50, 5, box)).toEqual([]);
+    expect(doubtful(0.8, 0.51, 0.2, 50, 5, box)[0]).toContain('2.5 times as wide as high');
+    expect(doubtful(0.8, 0.51, 0.2, 50, 5, settings())).toEqual([]);
   });
 });
