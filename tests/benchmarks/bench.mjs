@@ -5,6 +5,7 @@ import { pathToFileURL } from 'node:url';
 import { alone, build, root } from '../../src/build/build.mjs';
 import { commands } from './commands.mjs';
 import { core } from './core.mjs';
+import { feet } from './feet.mjs';
 import { print, yardstick } from './table.mjs';
 
 const compiled = (path) => import(pathToFileURL(join(root, 'build', path)).href);
@@ -13,4 +14,5 @@ await alone(() => build([]));
 console.log(`Node ${process.version}, ${cpus().length} × ${cpus()[0].model}`);
 print('yardstick', [['a step of additions and roots', yardstick().toFixed(2), 'ns', '']]);
 print('calculation', await core(compiled));
+print('feet and other searches', await feet(compiled));
 print('commands', await commands());
