@@ -45,6 +45,35 @@ describe('parallelCurve', () => {
     );
   });
 
+  it('has each of its places where the ray towards it leaves, once around, counterclockwise', () => {
+    fc.assert(
+      fc.property(shape, ({ length, ratio, box, offset, place, turn }) => {
+        const width = length / ratio;
+        const curve = parallelCurve(
+          length,
+          width,
+          (offset * width) / 2,
+          settings({ shape: box ? 'box' : 'ellipsoid' }),
+        );
+        if (!curve) return;
+        const [x, y] = curve.at(place);
+        const away = Math.hypot(x, y);
+        const out = curve.exit([0, 0], [x / away, y / away]);
+        // Newton's method ends below 1e-12 of the size.
+        expect(Math.hypot(out[0] - x, out[1] - y)).toBeLessThan(1e-9 * length);
+        const next = curve.at(place + turn / 7);
+        expect(x * next[1] - y * next[0]).toBeGreaterThanOrEqual(-1e-12 * length * length);
+        const around = curve.at(place - 2 * Math.PI);
+        expect(Math.hypot(around[0] - x, around[1] - y)).toBeLessThan(1e-12 * length);
+        // A quarter of a turn is a quarter of the curve.
+        const quarter = curve.at(Math.PI / 2);
+        expect(Math.hypot(quarter[0], quarter[1] - curve.halfWidth)).toBeLessThan(1e-12 * length);
+        expect(Math.abs(curve.at(0)[0] - curve.halfLength)).toBeLessThan(1e-12 * length);
+      }),
+      { seed: SEED, numRuns: 500 },
+    );
+  });
+
   it('has its ends on the axes', () => {
     const plain = parallelCurve(0.6, 0.4, 0.05, settings())!;
     expectNear(plain.halfLength, 0.35, EXAMPLE);
