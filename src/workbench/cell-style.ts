@@ -81,7 +81,7 @@ function alignmentStyle({ horizontal, vertical, wrap, indent, rotation }: Alignm
     ...(across === undefined ? {} : { ht: across }),
     // Files put text at the bottom unless they say otherwise.
     vt: VERTICAL.get(vertical ?? 'bottom') ?? VerticalAlign.MIDDLE,
-    ...(wrap ? { tb: WrapStrategy.WRAP } : {}),
+    tb: wrap ? WrapStrategy.WRAP : WrapStrategy.OVERFLOW,
     ...(rotation ? { tr: rotation === STACKED ? { a: 0, v: BooleanNumber.TRUE } : { a: -rotation } } : {}),
     ...(indent ? { pd: across === HorizontalAlign.RIGHT ? { r: indent * INDENT } : { l: indent * INDENT } } : {}),
   };

@@ -181,7 +181,7 @@ class SheetBuilder {
     const values = new Map(this.#book.cells.map((cell) => [keyOf(cell.row, cell.column), cell]));
     for (const { row, column, style } of this.#sheet.cells()) {
       const cell = cellAt(cells, row, column);
-      cell.s = style === 0 ? undefined : `s${style}`;
+      cell.s = `s${style}`;
       const known = values.get(keyOf(row, column));
       if ((cell.f !== undefined || cell.si !== undefined) && known) Object.assign(cell, before(known.value));
     }

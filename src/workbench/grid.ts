@@ -70,7 +70,7 @@ export function createGrid(container: HTMLElement, dark: boolean): Grid {
       formula: { description: descriptions(functions), initialFormulaComputing: CalculationMode.FORCED },
       sheets: { clipboardConfig: { hidePasteOptions: true } },
     }),
-    UniverSheetsDataValidationPreset(),
+    UniverSheetsDataValidationPreset({ showEditOnDropdown: false }),
     UniverSheetsConditionalFormattingPreset(),
   ];
   for (const { plugins } of presets)

@@ -69,7 +69,8 @@ export function validation(rule: ValidationRule, uid: string): ISheetDataValidat
     uid,
     type,
     ranges,
-    operator: rule.operator as DataValidationOperator,
+    // Lists and formulas have none, and with one the grid refuses every value.
+    ...(rule.type === 'list' || rule.type === 'custom' ? {} : { operator: rule.operator as DataValidationOperator }),
     allowBlank: rule.allowBlank,
     ...(first === undefined ? {} : { formula1: first }),
     ...(second === undefined ? {} : { formula2: second }),
