@@ -1,8 +1,9 @@
 /** Which formulas of a workbook cannot be relied on here, and why. */
 
-import { type Book, keyOf, type Name, type SheetFormula, type Table } from './book.ts';
+import { type Book, cellCount, keyOf, type Name, type SheetFormula, type Table } from './book.ts';
+import { SPARE_COLUMNS, SPARE_ROWS } from './extent.ts';
 import { forEngine } from './for-engine.ts';
-import { seenFrom, sheetIn, type Token, tokens } from './formula-text.ts';
+import { seenFrom, sheetIn, spanOf, type Token, tokens } from './formula-text.ts';
 import { countedFrom1904, type Knows, notCheckedReason } from './not-checked.ts';
 import { unreadable } from './syntax.ts';
 import { takenNames } from './taken-names.ts';
@@ -14,6 +15,22 @@ type Reasons = Map<number, Map<string, string>>;
 const LONGEST_FORMULA = 8192;
 const DEEPEST_BRACKET = 64;
 
+/** Most cells that one reference or one array formula may hold. Ours: nine whole columns, or any number of them down to row 10,000. */
+const MOST_CELLS = 10_000_000;
+
+const tooManyCells = (what: string): string =>
+  `${what} holds more than 10 million cells, which is more than is looked at here`;
+
+/** A reference that holds more cells than a machine can walk through. Of whole columns and rows the engine has as many cells as it needs. */
+function hugeReference(text: string): string | undefined {
+  for (const token of tokens(text)) {
+    if (token.kind !== 'reference' || !token.text.includes(':')) continue;
+    const { rows, columns } = spanOf(token.text);
+    if ((rows ?? SPARE_ROWS) * (columns ?? SPARE_COLUMNS) > MOST_CELLS) return tooManyCells(token.text);
+  }
+  return undefined;
+}
+
 /** Formulas that no spreadsheet program would take. They can exhaust the engine, which reads them by recursion. */
 function beyondLimits(text: string): string | undefined {
   if (text.length > LONGEST_FORMULA) return `the formula is longer than ${LONGEST_FORMULA} characters`;
@@ -23,7 +40,7 @@ function beyondLimits(text: string): string | undefined {
     else if (token.text === ')') depth -= 1;
     if (depth > DEEPEST_BRACKET) return `the formula has more than ${DEEPEST_BRACKET} brackets inside each other`;
   }
-  return undefined;
+  return hugeReference(text);
 }
 
 /** Why the text of a formula cannot be relied on, wherever it stands in the workbook. */
@@ -116,7 +133,8 @@ export function bookReasons(book: Book, knows: Knows): Reasons {
   const names = new NameReasons(book.names, textReason, takenNames(book));
   const sheets = new Set(book.sheets.map(({ name }) => name));
   const tables = new Map(book.tables.map((table) => [table.name.toLowerCase(), table]));
-  const reasonFor = ({ text }: SheetFormula, sheet: string): string | undefined => {
+  const reasonFor = ({ text, area, fills }: SheetFormula, sheet: string): string | undefined => {
+    if (fills === 'area' && area && cellCount(area) > MOST_CELLS) return tooManyCells('its area');
     const own = textReason(text);
     if (own !== undefined) return own;
     for (const token of tokens(text)) {

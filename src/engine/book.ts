@@ -89,7 +89,8 @@ function plainCell(value: SheetValue): ICellData | undefined {
 const inside = (area: Area, row: number, column: number): boolean =>
   row >= area.firstRow && row <= area.lastRow && column >= area.firstColumn && column <= area.lastColumn;
 
-const cellCount = (area: Area): number => (area.lastRow - area.firstRow + 1) * (area.lastColumn - area.firstColumn + 1);
+export const cellCount = (area: Area): number =>
+  (area.lastRow - area.firstRow + 1) * (area.lastColumn - area.firstColumn + 1);
 
 /** Cells whose value another cell's formula put there: it will do so again. */
 function spilledCells(sheet: Sheet, kept: ReadonlyMap<string, unknown> | undefined): (cell: SheetCell) => boolean {

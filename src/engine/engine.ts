@@ -26,6 +26,7 @@ import enUS from '@univerjs/sheets/locale/en-US';
 import { type Answer, type Cell, CellError, type OutCell } from '../functions/calling/cell.ts';
 import { type EngineFunction, register } from './adapter.ts';
 import { registerArrayArea } from './array-area.ts';
+import { bound } from './bounds.ts';
 import { bare } from './formula-text.ts';
 import { repair } from './repairs.ts';
 import { cellsOf, toCell, toRows } from './values.ts';
@@ -85,6 +86,7 @@ export function createEngine(functions: readonly EngineFunction[], { repaired = 
   univer.createUnit(UniverInstanceType.UNIVER_SHEET, book);
   // Only now: as the first workbook opens, the engine puts its own functions in place.
   if (repaired) repair(injector);
+  bound(injector);
   register(injector, functions);
   registerArrayArea(injector);
   let ready: Promise<unknown> | undefined;

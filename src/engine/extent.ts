@@ -3,8 +3,8 @@
 import { LAST_COLUMN, LAST_ROW, reach } from './formula-text.ts';
 
 /** Room for tables that spill. */
-const SPARE_ROWS = 10_000;
-const SPARE_COLUMNS = 500;
+export const SPARE_ROWS = 10_000;
+export const SPARE_COLUMNS = 500;
 
 export interface Extent {
   readonly rowCount: number;

@@ -133,6 +133,14 @@ export function seenFrom(formula: string, row: number, column: number): string {
     .join('');
 }
 
+/** How many rows and columns a reference spans; undefined where it has whole columns or whole rows. */
+export function spanOf(reference: string): { rows: number | undefined; columns: number | undefined } {
+  const [first, last = first] = ends(reference);
+  const span = (from: number | undefined, to: number | undefined): number | undefined =>
+    from === undefined || to === undefined ? undefined : Math.abs(to - from) + 1;
+  return { rows: span(first?.row, last?.row), columns: span(first?.column, last?.column) };
+}
+
 /** How far the references of a formula reach: last row and last column, 0 where there is none. */
 export function reach(formula: string): { row: number; column: number } {
   let row = 0;

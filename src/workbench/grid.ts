@@ -23,6 +23,7 @@ import validationEnglish from '@univerjs/preset-sheets-data-validation/locales/e
 import { descriptions, register } from '../engine/adapter.ts';
 import { registerArrayArea } from '../engine/array-area.ts';
 import { type Book, registerNamesAndTables } from '../engine/book.ts';
+import { bound } from '../engine/bounds.ts';
 import { repair } from '../engine/repairs.ts';
 import { functions } from '../functions/index.ts';
 import { installDarkColours } from './dark-colours.ts';
@@ -95,6 +96,7 @@ export function createGrid(container: HTMLElement, dark: boolean): Grid {
       api.createWorkbook(EMPTY_DATA);
       // The first workbook restores the shipped functions, so ours come after it.
       repair(injector);
+      bound(injector);
       register(injector, functions);
       registerArrayArea(injector);
       installDarkColours(injector);

@@ -336,3 +336,15 @@ test('an exception inside the engine is heard of', async () => {
   await expect(calculateBook(engine, book([sheet('Data', { A1: '=JACKET.THROWS(1)' })]))).rejects.toThrow('thrown');
   engine.dispose();
 });
+
+test('references and areas of more cells than can be walked through are kept', async () => {
+  const more = 'holds more than 10 million cells, which is more than is looked at here';
+  const result = await one({
+    A1: '=SUM(B:XFD)',
+    A2: '=SUM(B1:XFD1048576)',
+    A3: { text: '1', fills: 'area', area: area(3, 1, 1_048_576, 16_384) },
+    A4: '=SUM(B:Z)+SUM(5:9)',
+  });
+  expect(keptOf(result)).toEqual({ A1: `B:XFD ${more}`, A2: `B1:XFD1048576 ${more}`, A3: `its area ${more}` });
+  expect(valuesOf(result)).toEqual({ A4: 0 });
+});
