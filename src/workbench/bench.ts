@@ -61,6 +61,7 @@ export class Bench {
       onTouched: (sheet, cells) => {
         if (!this.#session) return;
         touch(this.#session, sheet, cells);
+        this.#tellBelowTable(sheetNumberOf(sheet), cells);
         this.#changed();
       },
     });
@@ -200,6 +201,23 @@ export class Bench {
         row === area.firstRow &&
         column >= area.firstColumn &&
         column <= area.lastColumn,
+    );
+  }
+
+  /** Tables keep their size here, so a row typed below one is not part of it: that has to be said. */
+  #tellBelowTable(sheet: number, cells: readonly (readonly [row: number, column: number])[]): void {
+    const name = this.#session?.book.sheets[sheet]?.name;
+    const table = this.#session?.book.tables.find(
+      ({ sheet: of, area, totalsRows }) =>
+        of === name &&
+        totalsRows === 0 &&
+        cells.some(
+          ([row, column]) => row === area.lastRow && column + 1 >= area.firstColumn && column + 1 <= area.lastColumn,
+        ),
+    );
+    if (!table) return;
+    this.messages.say(
+      `Row ${table.area.lastRow + 1} lies below the table ${table.name}, which does not grow here: formulas of the table leave it out. Make the table longer in a spreadsheet program.`,
     );
   }
 

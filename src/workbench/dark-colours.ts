@@ -13,8 +13,39 @@ const MOST = 255;
 const DARKEST = 0.165;
 const LIGHTEST = 0.885;
 
-/** A colour of the file as the dark page shows it. */
-export function onDark([red, green, blue]: Rgb): Rgb {
+/** Relative luminance and contrast. Source: WCAG 2.2. */
+function luminance(rgb: Rgb): number {
+  const [red, green, blue] = rgb.map((channel) => {
+    const share = channel / MOST;
+    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+  }) as [number, number, number];
+  return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+}
+
+const contrast = (a: Rgb, b: Rgb): number => {
+  const [one, other] = [luminance(a), luminance(b)];
+  return (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
+};
+
+const WHITE: Rgb = [MOST, MOST, MOST];
+/** What small text needs. Source: WCAG 2.2, 1.4.3. */
+const READABLE = 4.5;
+const STEPS = 10;
+
+/** A colour of the file as the dark page shows it: what can be read on white can be read here. */
+export function onDark(rgb: Rgb): Rgb {
+  const turned = lightened(rgb);
+  const wanted = Math.min(READABLE + 0.1, contrast(rgb, WHITE));
+  for (let step = 0; step <= STEPS; step += 1) {
+    const mixed = turned.map((channel, i) =>
+      Math.round(channel + ((INK[i]! - channel) * step) / STEPS),
+    ) as unknown as Rgb;
+    if (contrast(mixed, SHEET) >= wanted) return mixed;
+  }
+  return turned;
+}
+
+function lightened([red, green, blue]: Rgb): Rgb {
   const high = Math.max(red, green, blue) / MOST;
   const low = Math.min(red, green, blue) / MOST;
   const lightness = (high + low) / 2;

@@ -16,7 +16,10 @@ export const SAMPLES: readonly [Sample, ...Sample[]] = [
     sheet: 'Spilled',
     cell: 'C5',
   },
+  { file: 'one-jacket.xlsx', title: 'One jacket' },
+  { file: 'felt-or-foam.xlsx', title: 'Felt or foam?' },
   { file: 'will-it-stand.xlsx', title: 'Will it stand, and will it hold?' },
+  { file: 'season-budget.xlsx', title: 'A season’s budget' },
 ];
 
 /** The bytes of a sample. Throws with a sentence for people. */

@@ -1,22 +1,56 @@
-import { expect, test } from 'vitest';
-import { areaOf, isSame, refOf } from '../../src/engine/workbook-book.ts';
+import { describe, expect, test } from 'vitest';
+import { addressOf, areaOf, isSame, refOf, workbookBook } from '../../src/engine/workbook-book.ts';
+import { blankBook } from '../../src/workbench/blank-book.ts';
+import { Workbook } from '../../src/workbook/index.ts';
 
-test('the last digit of another program is no change', () => {
-  expect(isSame(1, 1 + 1e-13)).toBe(true);
-  expect(isSame(1e20, 1e20 * (1 + 1e-11))).toBe(false);
-  expect(isSame(0, 0)).toBe(true);
-  expect(isSame(0, 1e-300)).toBe(false);
-  expect(isSame('1', 1)).toBe(false);
-  expect(isSame(true, 1)).toBe(false);
-  expect(isSame(null, '')).toBe(false);
-  expect(isSame({ error: '#N/A' }, { error: '#N/A' })).toBe(true);
-  expect(isSame({ error: '#N/A' }, { error: '#REF!' })).toBe(false);
-  expect(isSame({ error: '#N/A' }, null)).toBe(false);
+test('addresses and areas', () => {
+  expect(areaOf('$B$2:C5')).toEqual({ firstRow: 2, firstColumn: 2, lastRow: 5, lastColumn: 3 });
+  expect(areaOf('AA10')).toEqual({ firstRow: 10, firstColumn: 27, lastRow: 10, lastColumn: 27 });
+  expect(addressOf(10, 27)).toBe('AA10');
+  expect(refOf(2, 2, 4, 2)).toBe('B2:C5');
+  expect(refOf(2, 2, 1, 1)).toBe('B2');
 });
 
-test('areas and references', () => {
-  expect(areaOf('$B$2:AA10')).toEqual({ firstRow: 2, firstColumn: 2, lastRow: 10, lastColumn: 27 });
-  expect(areaOf('C4')).toEqual({ firstRow: 4, firstColumn: 3, lastRow: 4, lastColumn: 3 });
-  expect(refOf(2, 27, 3, 2)).toBe('AA2:AB4');
-  expect(refOf(2, 27, 1, 1)).toBe('AA2');
+describe('the same to a reader', () => {
+  test.each([
+    [1, 1 + 1e-14, true],
+    [1, 1 + 1e-9, false],
+    [0, 0, true],
+    ['a', 'a', true],
+    [null, 0, false],
+    [null, null, true],
+    [true, 1, false],
+    [{ error: '#N/A' }, { error: '#N/A' }, true],
+    [{ error: '#N/A' }, { error: '#NUM!' }, false],
+    [{ error: '#N/A' }, null, false],
+  ] as const)('%j and %j: %j', (a, b, same) => {
+    expect(isSame(a, b)).toBe(same);
+  });
+});
+
+test('formulas in the form people type, blank cells left out', () => {
+  const workbook = Workbook.read(blankBook('S'));
+  workbook.patch(
+    'S',
+    new Map([
+      ['A1', { value: 3 }],
+      ['B1', { value: 9, formula: '_xldudf_JACKET_LAYERS(A1)', arrayRef: 'B1' }],
+      ['C1', { value: 6, formula: 'SUM(A1:A3)' }],
+    ]),
+  );
+  const { sheets } = workbookBook(workbook);
+  expect(sheets[0]!.cells).toEqual([
+    { row: 1, column: 1, value: 3 },
+    {
+      row: 1,
+      column: 2,
+      value: 9,
+      formula: {
+        text: 'JACKET.LAYERS(A1)',
+        fills: 'dynamic',
+        area: { firstRow: 1, firstColumn: 2, lastRow: 1, lastColumn: 2 },
+      },
+    },
+    { row: 1, column: 3, value: 6, formula: { text: 'SUM(A1:A3)', fills: 'single' } },
+  ]);
 });
