@@ -13,12 +13,15 @@ import {
   UniverInstanceType,
 } from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
-import { IFunctionService } from '@univerjs/engine-formula';
+import { IFunctionService, LexerTreeBuilder } from '@univerjs/engine-formula';
 import { UniverSheetsConditionalFormattingPreset } from '@univerjs/preset-sheets-conditional-formatting';
 import conditionalFormatsEnglish from '@univerjs/preset-sheets-conditional-formatting/locales/en-US';
 import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
 import coreEnglish from '@univerjs/preset-sheets-core/locales/en-US';
-import { UniverSheetsDataValidationPreset } from '@univerjs/preset-sheets-data-validation';
+import {
+  SheetsDataValidationValidatorService,
+  UniverSheetsDataValidationPreset,
+} from '@univerjs/preset-sheets-data-validation';
 import validationEnglish from '@univerjs/preset-sheets-data-validation/locales/en-US';
 import { descriptions, register } from '../engine/adapter.ts';
 import { registerArrayArea } from '../engine/array-area.ts';
@@ -100,13 +103,25 @@ export function createGrid(container: HTMLElement, dark: boolean): Grid {
       register(injector, functions);
       registerArrayArea(injector);
       installDarkColours(injector);
+      checkOpenWorkbooksOnly(injector);
     },
     show(data, book) {
       api.disposeUnit(shown);
+      // The engine keeps the pieces of formulas by their text, and changes those of LET: the same text in the next workbook would be read wrongly.
+      injector.get(LexerTreeBuilder).dispose();
       api.createWorkbook(data);
       registerNamesAndTables(injector, book, data.id);
       shown = data.id;
       styleHeadings(api);
     },
   };
+}
+
+/** The grid checks cells against their rules when it is idle, and throws where the workbook was closed meanwhile. */
+function checkOpenWorkbooksOnly(injector: Injector): void {
+  const service = injector.get(SheetsDataValidationValidatorService);
+  const books = injector.get(IUniverInstanceService);
+  const shipped = service.validatorRanges.bind(service);
+  service.validatorRanges = async (unit, sheet, ranges) =>
+    books.getUnit(unit, UniverInstanceType.UNIVER_SHEET) ? shipped(unit, sheet, ranges) : [];
 }

@@ -122,7 +122,7 @@ export async function save(page: Page): Promise<{ name: string; bytes: Uint8Arra
   const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Control+s')]);
   const parts: Uint8Array[] = [];
   for await (const part of await download.createReadStream()) parts.push(part as Uint8Array);
-  await page.locator('#bench-file', { hasText: 'saved' }).waitFor();
+  await page.locator('#bench-file', { hasText: /· saved/ }).waitFor();
   return { name: download.suggestedFilename(), bytes: new Uint8Array(Buffer.concat(parts)) };
 }
 
