@@ -21,11 +21,13 @@ const NEGLIGIBLE = Number.EPSILON ** 2;
  * Source: DLMF 19.36.1. Example: RF(1, 1, 1) = 1; RF(0, 1, 1) = π/2.
  */
 export const carlsonRF = (x: number, y: number, z: number): number => {
-  const start = (x + y + z) / 3;
-  let spread = (3 * PRECISION) ** (-1 / 6) * Math.max(Math.abs(start - x), Math.abs(start - y), Math.abs(start - z));
+  const start = x / 3 + y / 3 + z / 3;
+  // Beside the mean and not times its inverse: that could leave the range of numbers, and the loop would never end.
+  const near = (3 * PRECISION) ** (1 / 6);
+  let spread = Math.max(Math.abs(start - x), Math.abs(start - y), Math.abs(start - z));
   let mean = start;
   let [u, v, w] = [x, y, z];
-  while (spread > mean) {
+  while (spread > near * mean) {
     const [ru, rv, rw] = [Math.sqrt(u), Math.sqrt(v), Math.sqrt(w)];
     const shift = ru * rv + rv * rw + rw * ru;
     u = (u + shift) / 4;
@@ -52,13 +54,14 @@ export const carlsonRF = (x: number, y: number, z: number): number => {
  * Source: DLMF 19.36.2. Example: RD(1, 1, 1) = 1; RD(0, 2, 1) = 1.797210352103388.
  */
 export const carlsonRD = (x: number, y: number, z: number): number => {
-  const start = (x + y + 3 * z) / 5;
-  let spread = (PRECISION / 4) ** (-1 / 6) * Math.max(Math.abs(start - x), Math.abs(start - y), Math.abs(start - z));
+  const start = x / 5 + y / 5 + 0.6 * z;
+  const near = (PRECISION / 4) ** (1 / 6);
+  let spread = Math.max(Math.abs(start - x), Math.abs(start - y), Math.abs(start - z));
   let mean = start;
   let [u, v, w] = [x, y, z];
   let sum = 0;
   let weight = 1;
-  while (spread > mean) {
+  while (spread > near * mean) {
     const [ru, rv, rw] = [Math.sqrt(u), Math.sqrt(v), Math.sqrt(w)];
     const shift = ru * rv + rv * rw + rw * ru;
     sum += weight / (rw * (w + shift));

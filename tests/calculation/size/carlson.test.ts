@@ -44,6 +44,13 @@ describe('Carlson integrals', () => {
     expect(carlsonRG(1, Number.MIN_VALUE, 0)).toBe(0.5);
   });
 
+  it('ends and is right for the largest arguments too', () => {
+    // Exact scaling: RF(λx, λy, λz) = RF(x, y, z)/√λ. The spread of the arguments times its usual factor is out of range here.
+    expectNear(carlsonRF(0, 2 ** 1023, 2 ** 1022), carlsonRF(0, 2, 1) / 2 ** 511, SERIES);
+    // Its limit for y → ∞ is 3/√y, from the integral without t beside y; what is left is of the order ln(y)/y.
+    for (const y of [1e150, 1e300, 1e306, 1e308]) expectNear(carlsonRD(0, y, 1), 3 / Math.sqrt(y), SERIES);
+  });
+
   it('does not mind the order of the arguments of RG', () => {
     const x = fc.double({ min: 1e-12, max: 1e12, noNaN: true });
     fc.assert(
