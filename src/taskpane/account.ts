@@ -16,6 +16,8 @@ export interface InputLine {
   readonly name: string;
   /** The value in words with its unit, or why it is not shown. */
   readonly value: string;
+  /** False where `value` only says why there is none. */
+  readonly known: boolean;
   /** How it stands in the formula, where that says more than the value. */
   readonly from: string;
 }
@@ -147,8 +149,29 @@ const settingLines = (
 
 const argumentsText = (call: CallPart): string => call.arguments.map(({ text }) => text).join(',');
 
-/** Everything that can be told of one call in the active cell. */
-export const accountOf = async (call: CallPart, host: SheetHost, cell: ActiveCell): Promise<Account> => {
+/** What the sheet shows for a call that cannot be followed but is its whole formula, if its unit is known at least. */
+const shownBySheet = (
+  f: WorksheetFunction,
+  followed: readonly (Followed | string)[],
+  { value }: ActiveCell,
+): string | undefined => {
+  const settings = f.takesSettings ? followed[f.arguments.length - 1] : undefined;
+  if (typeof settings === 'string' || value === null || isCellError(value)) return undefined;
+  const read = f.takesSettings ? readSettings(settings?.argument) : METRIC;
+  return isFault(read) ? undefined : resultWords(f, value, read.system);
+};
+
+/**
+ * Everything that can be told of one call in the active cell.
+ *
+ * @param whole whether the call is all of the cell's formula
+ */
+export const accountOf = async (
+  call: CallPart,
+  host: SheetHost,
+  cell: ActiveCell,
+  whole: boolean,
+): Promise<Account> => {
   const f = functions.find(({ id }) => id === call.id);
   const checkFormula = `=JACKET.CHECK("${call.id}"${call.arguments.length ? `,${argumentsText(call)}` : ''})`;
   const nothing = { call, f, checkFormula, inputs: [], settings: [], doubts: [] };
@@ -164,9 +187,14 @@ export const accountOf = async (call: CallPart, host: SheetHost, cell: ActiveCel
     }
   }
   const known = followed.filter((one): one is Followed => typeof one !== 'string');
-  const whole = known.map(({ argument }) => argument);
   const complete = known.length === followed.length;
-  const args = complete ? atCell(f, whole, cell) : [];
+  const args = complete
+    ? atCell(
+        f,
+        known.map(({ argument }) => argument),
+        cell,
+      )
+    : [];
   const system = complete ? systemOf(f, args) : METRIC.system;
   const inputs = call.arguments.map((piece, i): InputLine => {
     const one = followed[i]!;
@@ -178,15 +206,19 @@ export const accountOf = async (call: CallPart, host: SheetHost, cell: ActiveCel
     return {
       name: kind?.name ?? `argument ${i + 1}`,
       value,
+      known: typeof one !== 'string',
       from: piece.kind === 'value' || piece.kind === 'nothing' ? '' : piece.text,
     };
   });
-  if (!complete)
+  if (!complete) {
+    const result = whole ? shownBySheet(f, followed, cell) : undefined;
     return {
       ...nothing,
+      ...(result === undefined ? {} : { result }),
       inputs,
-      notFollowed: 'Part of this call is worked out by the sheet itself, so it cannot be followed here.',
+      notFollowed: 'Part of this call is worked out by the sheet itself, so its defaults cannot be shown here.',
     };
+  }
   const notes: CallNotes = { fromCells: known.map(({ fromCells }) => fromCells) };
   const answer = f.call(args, notes);
   if (isCellError(answer)) {

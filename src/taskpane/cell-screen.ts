@@ -9,7 +9,7 @@ import { type ActiveCell, SheetProblem } from './sheet-host.ts';
 
 const nameOf = ({ sheet, address }: ActiveCell): string => `${address} on ${sheet}`;
 
-const inputRow = ({ name, value, from }: InputLine): HTMLElement =>
+const inputRow = ({ name, value, known, from }: InputLine): HTMLElement =>
   element(
     'div',
     {},
@@ -17,7 +17,7 @@ const inputRow = ({ name, value, from }: InputLine): HTMLElement =>
     element(
       'dd',
       {},
-      element('span', { class: 'number' }, value),
+      element('span', { class: known ? 'number' : 'from' }, value),
       from !== '' && element('code', { class: 'from' }, from),
     ),
   );
@@ -78,7 +78,8 @@ const accountElement = (account: Account, tools: ScreenTools): HTMLElement => {
         ...doubts.map((text) => element('p', {}, text)),
       ),
     );
-  const beside = cautionsBeside(f?.hurts, tools);
+  // Where a call fails there is no number to trust too far.
+  const beside = reason === undefined ? cautionsBeside(f?.hurts, tools) : undefined;
   if (beside) box.append(beside);
   if (inputs.length) box.append(element('h4', {}, 'From'), list(inputs.map(inputRow)));
   const settings = settingsOf(account);
@@ -134,7 +135,7 @@ const contents = async (tools: ScreenTools): Promise<readonly HTMLElement[]> => 
   const { calls, whole } = readFormula(cell?.formula ?? '');
   if (!cell || calls.length === 0) return nothingHere(cell, tools);
   const accounts: Account[] = [];
-  for (const call of calls) accounts.push(await accountOf(call, tools.host, cell));
+  for (const call of calls) accounts.push(await accountOf(call, tools.host, cell, whole));
   const error = errorWords(cell, true);
   const made: HTMLElement[] = [
     element(

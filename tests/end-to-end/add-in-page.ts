@@ -1,29 +1,13 @@
 /** Opens the built page of the add-in in a browser, with the host's own scripts and a stand-in for its native half. */
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdirSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { mkdirSync, readdirSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { extname, join, resolve } from 'node:path';
-import { type Browser, type BrowserContextOptions, chromium, type Page, type Route } from 'playwright-core';
+import { join, resolve } from 'node:path';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { ensureChromium, launchArgs } from '../../src/build/ensure-chromium.mjs';
+import { answerFor, HOST, SITE } from './add-in-files.mjs';
 
 export const root = resolve(import.meta.dirname, '../..');
-
-/** The host's scripts as they are published for tests; the page itself names their official address. */
-const OFFICE = join(root, 'node_modules/@microsoft/office-js/dist');
-const OFFICIAL = 'https://appsforoffice.microsoft.com/lib/1/hosted/';
-
-const SITE = 'https://localhost:3000/';
-
-/** How the host itself names its page: a workbook on Windows, no dialogue, no logging. */
-const HOST = '?_host_Info=Excel$Win32$16.01$en-US$telemetry$$disableLogging$0';
-
-const TYPES: Readonly<Record<string, string>> = {
-  '.html': 'text/html',
-  '.js': 'text/javascript',
-  '.css': 'text/css',
-  '.json': 'application/json',
-  '.png': 'image/png',
-};
 
 const changed = (path: string): number => statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0;
 
@@ -46,13 +30,6 @@ export const ensureBuilt = (): void => {
 };
 
 export const launch = (): Promise<Browser> => chromium.launch({ executablePath: ensureChromium(), args: launchArgs() });
-
-/** The browser's own answers to requests for a file of a folder. */
-const answer = (route: Route, folder: string, name: string): Promise<void> => {
-  const file = join(folder, name);
-  if (!existsSync(file)) return route.fulfill({ status: 404 });
-  return route.fulfill({ body: readFileSync(file), contentType: TYPES[extname(name)] ?? 'text/plain' });
-};
 
 export interface AddInPage {
   readonly page: Page;
@@ -83,13 +60,13 @@ export const openAddIn = async (browser: Browser, opening: Opening = {}): Promis
   const outside: string[] = [];
   await context.route('**/*', async (route) => {
     const url = route.request().url().split(/[?#]/)[0]!;
-    if (url.startsWith(`${SITE}modules/`))
-      return answer(route, join(root, 'build'), url.slice(`${SITE}modules/`.length));
-    if (url.startsWith(SITE)) return answer(route, join(root, 'dist'), url.slice(SITE.length));
-    outside.push(url);
-    if (!url.startsWith(OFFICIAL) || opening.scripts === 'blocked') return route.abort();
-    if (url.endsWith('office_strings.js')) await opening.strings;
-    return answer(route, OFFICE, url.slice(OFFICIAL.length));
+    if (!url.startsWith(SITE)) {
+      outside.push(url);
+      if (opening.scripts === 'blocked') return route.abort();
+      if (url.endsWith('office_strings.js')) await opening.strings;
+    }
+    const answer = answerFor(url);
+    return answer ? route.fulfill(answer) : route.abort();
   });
   if (!opening.plain) await context.addInitScript({ path: join(import.meta.dirname, 'host-stand-in.js') });
   if (opening.read) await context.addInitScript(() => localStorage.setItem('storage-jackets-cautions-read', 'yes'));

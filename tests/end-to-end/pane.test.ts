@@ -57,7 +57,9 @@ const select = async (page: Page, address: string): Promise<void> => {
     .toContain(`${address} on Rows`);
 };
 
+/** The text of a screen as it can be seen: what is folded away does not count, and each line is a word of its own. */
 const words = async (page: Page, screen: string): Promise<string> =>
+  // biome-ignore lint/performance/useDomNodeTextContent: see above
   (await page.locator(`.screen-${screen}`).innerText()).replace(/\s+/g, ' ');
 
 const tab = (page: Page, title: string): Promise<void> => page.click(`.tabs >> text=${title}`);
