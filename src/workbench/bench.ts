@@ -7,7 +7,7 @@ import { ask } from './ask.ts';
 import { blankBook } from './blank-book.ts';
 import { type Calculation, watchCalculation } from './calculation.ts';
 import { onChanges } from './changes.ts';
-import { writeCsv } from './csv.ts';
+import { csvText, hasFormulas } from './csv-text.ts';
 import { type Draft, dropDraft, keepCells, keepFile, leftDrafts, ownDraft, readDraft, takeDraft } from './draft.ts';
 import { byId } from './element.ts';
 import { createGrid, type Grid } from './grid.ts';
@@ -345,9 +345,9 @@ export class Bench {
       const fresh = Workbook.read(file.bytes, file.name);
       const count = patchFromGrid(fresh, contents, touched, kept);
       const bytes = fresh.bytes();
-      const asCsv = file.kind === 'csv' && !this.#hasFormulas();
+      const asCsv = file.kind === 'csv' && !hasFormulas(contents);
       const name = file.kind === 'csv' && !asCsv ? file.name.replace(/\.[^.]*$/, '.xlsx') : file.name;
-      const saved = await saveFile(asCsv ? this.#csv() : bytes, {
+      const saved = await saveFile(asCsv ? csvText(contents) : bytes, {
         name,
         kind: asCsv ? 'csv' : 'xlsx',
         ...(session.handle && asCsv === (file.kind === 'csv') ? { handle: session.handle } : {}),
@@ -385,27 +385,6 @@ export class Bench {
     };
     this.#saved = 'saved';
     this.#tell();
-  }
-
-  #hasFormulas(): boolean {
-    const { rows, columns } = this.contents.extent(0);
-    for (let row = 1; row <= rows; row += 1)
-      for (let column = 1; column <= columns; column += 1)
-        if (this.contents.formula(0, row, column) !== '') return true;
-    return false;
-  }
-
-  #csv(): string {
-    const { rows, columns } = this.contents.extent(0);
-    const text = (row: number, column: number): string => {
-      const { value } = this.contents.at(0, row, column);
-      if (value === null) return '';
-      if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
-      return typeof value === 'object' ? value.error : String(value);
-    };
-    return writeCsv(
-      Array.from({ length: rows }, (_, r) => Array.from({ length: columns }, (__, c) => text(r + 1, c + 1))),
-    );
   }
 
   #layOutPrint(): void {

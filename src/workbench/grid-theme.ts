@@ -1,8 +1,7 @@
 /** The grid in our colours: its own accent and greys are replaced by ours. */
 
+import { type Injector, ThemeService } from '@univerjs/core';
 import type { FUniver } from '@univerjs/core/facade';
-import type { Theme } from '@univerjs/themes';
-import { defaultTheme } from '@univerjs/themes';
 
 /** Clay from its palest to its darkest; 600 is the accent of the page. */
 const CLAY = {
@@ -32,15 +31,19 @@ const GREY = {
   900: '#1E2124',
 };
 
-export const gridTheme = (): Theme => ({
-  ...defaultTheme,
-  white: '#FFFFFF',
-  black: '#23272B',
-  primary: CLAY,
-  blue: CLAY,
-  indigo: CLAY,
-  gray: GREY,
-});
+/** Puts our colours in place of the grid's own. */
+export function installTheme(injector: Injector): void {
+  const service = injector.get(ThemeService);
+  service.setTheme({
+    ...service.getCurrentTheme(),
+    white: '#FFFFFF',
+    black: '#23272B',
+    primary: CLAY,
+    blue: CLAY,
+    indigo: CLAY,
+    gray: GREY,
+  });
+}
 
 /** Letters over columns and numbers beside rows in the type and tones of the page. */
 export function styleHeadings(api: FUniver): void {

@@ -30,7 +30,7 @@ import { bound } from '../engine/bounds.ts';
 import { repair } from '../engine/repairs.ts';
 import { functions } from '../functions/index.ts';
 import { installDarkColours } from './dark-colours.ts';
-import { gridTheme, styleHeadings } from './grid-theme.ts';
+import { installTheme, styleHeadings } from './grid-theme.ts';
 
 export interface Grid {
   readonly api: FUniver;
@@ -59,7 +59,6 @@ export function createGrid(container: HTMLElement, dark: boolean): Grid {
     locale: LocaleType.EN_US,
     logLevel: LogLevel.ERROR,
     darkMode: dark,
-    theme: gridTheme(),
     locales: { [LocaleType.EN_US]: mergeLocales(coreEnglish, validationEnglish, conditionalFormatsEnglish) },
   });
   const presets = [
@@ -84,6 +83,7 @@ export function createGrid(container: HTMLElement, dark: boolean): Grid {
     }
   const api = FUniver.newAPI(univer);
   const injector = univer.__getInjector();
+  installTheme(injector);
   let shown = EMPTY;
   return {
     api,

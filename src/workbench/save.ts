@@ -99,7 +99,7 @@ export async function saveFile(data: Uint8Array | string, options: SaveOptions):
     try {
       const chosen = await showSaveFilePicker.call(window, {
         suggestedName: name,
-        types: [{ accept: { [TYPES[kind]]: [`.${kind}`] } }],
+        types: [{ accept: { [TYPES[kind]]: [/\.[^.]+$/.exec(name)?.[0] ?? `.${kind}`] } }],
       });
       await writeTo(chosen, data);
       return { where: 'file', name: chosen.name, handle: chosen, changed: (await chosen.getFile()).lastModified };
