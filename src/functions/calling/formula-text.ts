@@ -23,7 +23,8 @@ const cellText = (cell: Cell, s: Separators): string => {
   return cell.code;
 };
 
-const argumentText = (argument: Argument, s: Separators): string =>
+/** One argument as it stands in a formula. */
+export const argumentText = (argument: Argument, s: Separators = STANDARD): string =>
   isRows(argument)
     ? `{${argument.map((row) => row.map((cell) => cellText(cell, s)).join(s.column)).join(s.row)}}`
     : cellText(argument as Cell, s);
