@@ -46,12 +46,12 @@ const settingsOf = ({ settings }: Account): HTMLElement | undefined => {
   return folded(`Settings used: ${words}`, list(settings.map(settingRow)));
 };
 
-/** What to do where a call fails or cannot be followed. */
+/** What to do where a call cannot be followed. */
 const askTheSheet = (formula: string): HTMLElement =>
   element(
     'p',
     {},
-    'To see the reason in the sheet, type into an empty cell: ',
+    'To have it checked in the sheet, type into an empty cell: ',
     element('code', { class: 'formula' }, formula),
   );
 

@@ -7,9 +7,9 @@ import { readSettings } from '../functions/calling/read-settings.ts';
 import { type Example, type NamedArgument, TOPICS, type WorksheetFunction } from '../functions/define.ts';
 import { functions } from '../functions/index.ts';
 import { cautionsBeside } from './caution-card.ts';
-import { problemWords } from './cell-screen.ts';
 import { button, element } from './element.ts';
 import { cellWords, typed } from './numbers.ts';
+import { putFormula } from './put-formula.ts';
 import type { Screen, ScreenTools } from './screen.ts';
 import { search } from './search.ts';
 
@@ -45,40 +45,13 @@ const exampleWords = (f: WorksheetFunction, { args }: Example): string => {
   return cellWords(answer, undefined, system);
 };
 
-const put = async (formula: string, tools: ScreenTools, actions: HTMLElement, over = false): Promise<void> => {
-  try {
-    const cell = await tools.host.selection();
-    if (!cell) return tools.say('Select a cell in the sheet first.');
-    if (!over && (cell.value !== null || cell.formula !== '')) {
-      const ask = element(
-        'span',
-        { class: 'ask' },
-        element('span', {}, `${cell.address} is not empty. `),
-        button('Put it over what is there', () => {
-          ask.remove();
-          void put(formula, tools, actions, true);
-        }),
-        button('Leave it', () => ask.remove()),
-      );
-      for (const old of actions.querySelectorAll('.ask')) old.remove();
-      actions.append(ask);
-      ask.querySelector('button')?.focus();
-      return;
-    }
-    await tools.host.insertFormula(formula);
-    tools.say(`Put in ${cell.address}. Now change the values in the brackets to yours.`);
-  } catch (problem) {
-    tools.say(problemWords(problem));
-  }
-};
-
 /** What is inside an entry, made when it is unfolded. */
 const inside = (f: WorksheetFunction, tools: ScreenTools): HTMLElement[] => {
   const [example] = f.examples;
   const formula = formulaText(f.id, example.args);
   const actions = element('p', { class: 'actions' });
   if (tools.host.can('insertFormula'))
-    actions.append(button('Put in the cell', () => void put(formula, tools, actions), 'main', 'insert'));
+    actions.append(button('Put in the cell', () => void putFormula(formula, tools, actions, 'Now change the values in the brackets to yours.'), 'main', 'insert'));
   const beside = cautionsBeside(f.hurts, tools);
   return [
     element('p', {}, f.description),
@@ -150,7 +123,10 @@ export const findScreen: Screen = {
       count.textContent =
         field.value.trim() === '' ? `${many} functions, by topic` : many === 1 ? '1 function' : `${many} functions`;
     };
-    field.addEventListener('input', look);
+    field.addEventListener('input', () => {
+      tools.say('');
+      look();
+    });
     place.append(
       element('h2', { tabindex: '-1' }, 'What do you want to know?'),
       element('label', { for: 'pane-find' }, 'Words to look for'),
