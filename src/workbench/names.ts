@@ -22,6 +22,8 @@ const RULES: readonly Rule[] = [
     },
   ],
   [CELL_LINE, { role: 'textbox', 'aria-multiline': 'true', 'aria-label': 'Content of the cell' }],
+  // A list that scrolls must be within reach of the keyboard.
+  ['ul[data-u-comp^="sheets-formula-editor"]', { tabindex: '0', 'aria-label': 'Functions' }],
   ['[data-u-comp="defined-name"] input', { 'aria-label': 'Cell or name' }],
 ];
 
@@ -32,7 +34,8 @@ const set = (node: Element, attributes: Readonly<Record<string, string>>): void 
 
 function patch(root: HTMLElement): void {
   for (const [selector, attributes] of RULES) for (const node of root.querySelectorAll(selector)) set(node, attributes);
-  for (const node of root.querySelectorAll('input:not([aria-label])')) node.setAttribute('aria-label', 'Cell or name');
+  for (const node of root.querySelectorAll('input:not([aria-label])'))
+    node.setAttribute('aria-label', 'Search in the list');
   for (const node of root.querySelectorAll('a[type="button"],div[type="button"]')) {
     node.removeAttribute('type');
     if (node.querySelector('button')) {
@@ -50,7 +53,12 @@ function patch(root: HTMLElement): void {
 
 /** Gives names now and whenever the grid draws something anew. */
 export function nameControls(root: HTMLElement): void {
-  const later = inNextFrame(() => patch(root));
-  new MutationObserver(later).observe(root, { subtree: true, childList: true });
+  // Lists of choices stand beside the grid, at the end of the page.
+  const all = (): void => {
+    patch(root);
+    for (const popup of document.querySelectorAll<HTMLElement>('[data-u-comp="rect-popup"]')) patch(popup);
+  };
+  const later = inNextFrame(all);
+  new MutationObserver(later).observe(document.body, { subtree: true, childList: true });
   patch(root);
 }
