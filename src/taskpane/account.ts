@@ -5,7 +5,7 @@ import { SETTINGS, type SettingDefinition } from '../calculation/settings.ts';
 import { type Answer, type Argument, type CallNotes, isCellError, isRows } from '../functions/calling/cell.ts';
 import { METRIC, readSettings } from '../functions/calling/read-settings.ts';
 import type { UnitSystem } from '../functions/calling/units.ts';
-import type { NamedArgument, WorksheetFunction } from '../functions/define.ts';
+import type { Explanation, NamedArgument, WorksheetFunction } from '../functions/define.ts';
 import { functions } from '../functions/index.ts';
 import type { CallPart, Part } from './formula.ts';
 import { cellWords, estimate, isRounded, setting } from './numbers.ts';
@@ -32,6 +32,15 @@ export interface SettingLine {
   readonly basis: string;
 }
 
+/** What a call gave, for those who look at its numbers. */
+export interface Answered {
+  /** In the units of the sheet. */
+  readonly answer: Answer;
+  readonly system: UnitSystem;
+  /** Values and settings in SI; undefined where the call could not be followed. */
+  readonly told: Explanation | undefined;
+}
+
 /** What can be told of one call. */
 export interface Account {
   readonly call: CallPart;
@@ -47,6 +56,8 @@ export interface Account {
   readonly inputs: readonly InputLine[];
   readonly settings: readonly SettingLine[];
   readonly doubts: readonly string[];
+  /** Left out where the sheet does not show an answer either. */
+  readonly answered?: Answered;
 }
 
 interface Followed {
@@ -127,14 +138,8 @@ const systemOf = (f: WorksheetFunction, args: readonly Argument[]): UnitSystem =
   return isFault(read) ? METRIC.system : read.system;
 };
 
-const settingLines = (
-  f: WorksheetFunction,
-  args: readonly Argument[],
-  notes: CallNotes,
-): [SettingLine[], readonly string[]] => {
-  const told = f.explain(args, notes);
-  if (!told) return [[], []];
-  const lines = told.used.map((key): SettingLine => {
+const settingLines = (told: Explanation): SettingLine[] =>
+  told.used.map((key): SettingLine => {
     const d: SettingDefinition = SETTINGS[key];
     const own = told.settings.given[key] !== undefined;
     return {
@@ -144,8 +149,6 @@ const settingLines = (
       basis: own ? '' : basisWords(d),
     };
   });
-  return [lines, told.doubts];
-};
 
 const argumentsText = (call: CallPart): string => call.arguments.map(({ text }) => text).join(',');
 
@@ -154,11 +157,11 @@ const shownBySheet = (
   f: WorksheetFunction,
   followed: readonly (Followed | string)[],
   { value }: ActiveCell,
-): string | undefined => {
+): Answered | undefined => {
   const settings = f.takesSettings ? followed[f.arguments.length - 1] : undefined;
   if (typeof settings === 'string' || value === null || isCellError(value)) return undefined;
   const read = f.takesSettings ? readSettings(settings?.argument) : METRIC;
-  return isFault(read) ? undefined : resultWords(f, value, read.system);
+  return isFault(read) ? undefined : { answer: value, system: read.system, told: undefined };
 };
 
 /**
@@ -211,20 +214,33 @@ export const accountOf = async (
     };
   });
   if (!complete) {
-    const result = whole ? shownBySheet(f, followed, cell) : undefined;
+    const answered = whole ? shownBySheet(f, followed, cell) : undefined;
     return {
       ...nothing,
-      ...(result === undefined ? {} : { result }),
+      ...(answered && { answered, result: resultWords(f, answered.answer, answered.system) }),
       inputs,
       notFollowed: 'Part of this call is worked out by the sheet itself, so its defaults cannot be shown here.',
     };
   }
   const notes: CallNotes = { fromCells: known.map(({ fromCells }) => fromCells) };
   const answer = f.call(args, notes);
+  const told = f.explain(args, notes);
+  const answered: Answered = { answer, system, told };
   if (isCellError(answer)) {
     const reason = f.check(args, notes);
-    return { ...nothing, inputs, reason: typeof reason === 'string' && reason !== '' ? reason : answer.reason };
+    return {
+      ...nothing,
+      inputs,
+      answered,
+      reason: typeof reason === 'string' && reason !== '' ? reason : answer.reason,
+    };
   }
-  const [settings, doubts] = settingLines(f, args, notes);
-  return { ...nothing, inputs, settings, doubts, result: resultWords(f, answer, system) };
+  return {
+    ...nothing,
+    inputs,
+    answered,
+    settings: told ? settingLines(told) : [],
+    doubts: told?.doubts ?? [],
+    result: resultWords(f, answer, system),
+  };
 };
