@@ -55,9 +55,24 @@ export default [
   {
     ...common('functions'),
     target: ['web', 'es2022'],
-    entry: { functions: ['./src/texts/look.css', './src/taskpane/pane.css', './build/addin/start.js'] },
+    entry: {
+      functions: [
+        './src/texts/look.css',
+        './src/taskpane/pane.css',
+        './src/taskpane/plan.css',
+        './src/taskpane/print.css',
+        './build/addin/start.js',
+      ],
+    },
     experiments: { css: true },
-    output: { path: resolve(root, 'dist'), filename: '[name].js', cssFilename: '[name].css' },
+    // The screens about one jacket are fetched when they are opened: the functions start without them.
+    module: { parser: { javascript: { dynamicImportMode: 'lazy' } } },
+    output: {
+      path: resolve(root, 'dist'),
+      filename: '[name].js',
+      chunkFilename: 'functions-[name].js',
+      cssFilename: '[name].css',
+    },
     optimization: {
       minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify, extractComments: false })],
     },
@@ -72,6 +87,8 @@ export default [
         ),
         './src/texts/look.css',
         './src/taskpane/pane.css',
+        './src/taskpane/plan.css',
+        './src/taskpane/print.css',
         './src/workbench/workbench.css',
         './build/workbench/main.js',
       ],

@@ -51,7 +51,14 @@ const inside = (f: WorksheetFunction, tools: ScreenTools): HTMLElement[] => {
   const formula = formulaText(f.id, example.args);
   const actions = element('p', { class: 'actions' });
   if (tools.host.can('insertFormula'))
-    actions.append(button('Put in the cell', () => void putFormula(formula, tools, actions, 'Now change the values in the brackets to yours.'), 'main', 'insert'));
+    actions.append(
+      button(
+        'Put in the cell',
+        () => void putFormula(formula, tools, actions, 'Now change the values in the brackets to yours.'),
+        'main',
+        'insert',
+      ),
+    );
   const beside = cautionsBeside(f.hurts, tools);
   return [
     element('p', {}, f.description),

@@ -3,6 +3,8 @@ import { cautionsRead, cautionsScreen } from './cautions-screen.ts';
 import { cellScreen } from './cell-screen.ts';
 import { element } from './element.ts';
 import { findScreen } from './find-screen.ts';
+import { lazyScreen } from './lazy-screen.ts';
+import { planDesk } from './plan-desk.ts';
 import type { Memory, MountedScreen, Screen, ScreenTools } from './screen.ts';
 import type { SheetHost } from './sheet-host.ts';
 
@@ -18,7 +20,7 @@ export interface PaneOptions {
 }
 
 export interface Pane {
-  /** Brings a screen to the front: `cautions`, `cell`, `find`, or one that was handed over. */
+  /** Brings a screen to the front: `cautions`, `cell`, `find`, `plan`, `print`, or one that was handed over. */
   show(screen: string): void;
   /** Looks at the sheet again. */
   refresh(): void;
@@ -92,7 +94,16 @@ export const mountPane = (home: HTMLElement, host: SheetHost, options: PaneOptio
     },
   };
 
-  const places: Place[] = [cautionsScreen, cellScreen, findScreen, ...(options.screens ?? [])].map((screen) => ({
+  const desk = planDesk();
+  const more = () => import(/* webpackChunkName: "jacket" */ './jacket-screens.ts');
+  const screens = [
+    cautionsScreen,
+    cellScreen,
+    findScreen,
+    lazyScreen('plan', 'Plan one jacket', async () => (await more()).planScreen(desk)),
+    lazyScreen('print', 'Print', async () => (await more()).printScreen(desk)),
+  ];
+  const places: Place[] = [...screens, ...(options.screens ?? [])].map((screen) => ({
     screen,
     section: element('section', { class: `screen screen-${screen.id}`, 'aria-label': screen.title, hidden: true }),
     tab: element('button', { type: 'button', class: 'tab', onclick: () => bring(screen.id, false) }, screen.title),
