@@ -40,7 +40,9 @@ const TEXT_COLUMNS = 2;
 /** Rows above the headings. */
 const ABOVE = 4;
 const first = ABOVE + 1;
-const last = ABOVE + SPECIMENS.length;
+/** Rows of the table that are left blank, for specimens to come. */
+const BLANK_ROWS = 8;
+const last = ABOVE + SPECIMENS.length + BLANK_ROWS;
 /** Results begin after the inputs and one empty column. */
 const RESULT_COLUMN = INPUTS.length + 1;
 
@@ -102,6 +104,11 @@ const sheetOf = (
       ...RESULTS.map((name) => put(name, 'numberHeading')),
     ],
     ...SPECIMENS.map((s, i) => [...inputCells(s, units.system), null, ...results(first + i)]),
+    ...Array.from({ length: BLANK_ROWS }, (_, i) => [
+      ...INPUTS.map(() => put(null, 'input')),
+      null,
+      ...results(first + SPECIMENS.length + i),
+    ]),
   ],
   frozen: { rows: ABOVE, columns: 2 },
   tables: [
@@ -175,7 +182,7 @@ export const collectionRows = (): BookPlan => {
     sheets: [
       readMe('A collection sheet with what its jackets need', [
         'The sizes and weights of forty specimens stand in a table. Beside it, formulas of the namespace JACKET say how many layers a storage jacket wants, how much plaster and water in how many mixes, how much glass cloth and padding to buy, and what jacket and specimen will weigh.',
-        'Spilled: one formula at the head of each column fills the whole column. Type a new specimen under the last row of the table, and its results appear beside it.',
+        'Spilled: one formula at the head of each column fills the whole column. The last rows of the table are blank and so are their results: type a new specimen there, and its results appear beside it.',
         'Row by row: the same with one short formula in each cell, to be copied down.',
         'US units: the same in inches, pounds, square feet and yards, with “us” in the place of the settings.',
         'Shop settings: padding, plaster, thickness of a layer, bucket and more. They are named Shop, and every formula takes Shop as its last argument.',

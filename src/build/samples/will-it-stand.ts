@@ -16,7 +16,7 @@ const asked = (name: string, value: number | string, unit: string): Row => [
 const answered = (name: string, formula: string, format: string | undefined, note: string, spills?: string): Row => [
   put(name, 'label'),
   calculate(formula, 'result', format, spills),
-  null,
+  spills?.includes(':C') ? put(null, 'result', format) : null,
   put(note, 'faint'),
 ];
 

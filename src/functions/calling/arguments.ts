@@ -50,21 +50,22 @@ export const single = <T>(kind: ArgumentKind<T>): ArgumentKind<T> => ({ ...kind,
 
 type NumberGuard = (x: number) => boolean;
 
+/** What a zod number schema notes of its checks, as far as numbers of this product have any. */
+type NumberCheck =
+  | { readonly check: 'greater_than' | 'less_than'; readonly value: number; readonly inclusive: boolean }
+  | { readonly check: 'number_format'; readonly format: string };
+
+const passes = (check: NumberCheck, x: number): boolean => {
+  if (check.check === 'number_format') return Number.isInteger(x);
+  if (check.inclusive && x === check.value) return true;
+  return check.check === 'greater_than' ? x > check.value : x < check.value;
+};
+
 /** A comparison made from what a zod number schema allows. */
 export const guardOf = (schema: z.ZodType): NumberGuard => {
-  const rule = z.toJSONSchema(schema) as {
-    minimum?: number;
-    exclusiveMinimum?: number;
-    maximum?: number;
-    exclusiveMaximum?: number;
-    type?: string;
-  };
-  const least = rule.minimum ?? Number.NEGATIVE_INFINITY;
-  const above = rule.exclusiveMinimum ?? Number.NEGATIVE_INFINITY;
-  const most = rule.maximum ?? Number.POSITIVE_INFINITY;
-  const below = rule.exclusiveMaximum ?? Number.POSITIVE_INFINITY;
-  const whole = rule.type === 'integer';
-  return (x) => x >= least && x > above && x <= most && x < below && (!whole || Number.isInteger(x));
+  const { checks = [] } = schema.def as unknown as { checks?: readonly { _zod: { def: NumberCheck } }[] };
+  const rules = checks.map((one) => one._zod.def);
+  return (x) => rules.every((rule) => passes(rule, x));
 };
 
 const lazily = <T>(make: () => T): (() => T) => {
