@@ -5,7 +5,7 @@
  *
  * Limits: an estimate for planning: static, no impact, no creep, sound laminate. Weight is what the half carries with itself. See `limits`.
  * Source: beam theory; Roark's Formulas for Stress and Strain, 7th edition; E. Reissner 1946. Allowed stress: published minimum flexural yield.
- * Example: 120 × 40 × 30 cm, 50 kg, 8 layers: factors 43.1, 11.06 and 9.59.
+ * Example: 120 × 40 × 30 cm, 50 kg, 8 layers: factors 179.6, 11.06 and 9.59.
  */
 
 import { footSize } from '../feet/foot.ts';
