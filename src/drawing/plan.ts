@@ -42,8 +42,8 @@ export interface PlanInput {
   readonly id: string;
   /** Width that it is shown at [px]. */
   readonly width: number;
-  /** Size of the specimen along and across, above 0 [m]. */
-  readonly size: readonly [length: number, width: number];
+  /** Size of the specimen along and across, above 0 [m]. Left out: the jacket is not known, and only the feet are drawn. */
+  readonly size?: readonly [length: number, width: number];
   readonly settings: Settings;
   /** Thickness of the shell [m]. */
   readonly thickness: number;
@@ -61,7 +61,7 @@ export interface PlanInput {
     readonly specimen: string;
     /** Units of all numbers: «cm, kg». */
     readonly units: string;
-    /** Length and width over the flanges. */
+    /** Length and width over the flanges, or over the feet where the jacket is not known. */
     readonly length: string;
     readonly width: string;
     readonly feet: readonly [FootLabels, FootLabels, FootLabels];
@@ -133,10 +133,13 @@ const SUPPORT_LINE = { stroke: INK, 'stroke-width': THIN };
 const MARGIN_LINE = { stroke: CLAY, 'stroke-width': MEDIUM };
 const TIP_LINE = { stroke: CLAY, 'stroke-width': 2, 'stroke-dasharray': DOTTED, 'stroke-linecap': 'round' };
 
-const entries = ({ labels, margin, tipReach }: PlanInput): KeyEntry[] => {
-  const list: KeyEntry[] = [
+const entries = ({ size, labels, margin, tipReach }: PlanInput): KeyEntry[] => {
+  const jacket: KeyEntry[] = [
     { label: 'shell', sample: lineSample(OUTLINE_LINE) },
     { label: 'edge of the flange', sample: lineSample(FLANGE_LINE) },
+  ];
+  const list: KeyEntry[] = [
+    ...(size ? jacket : []),
     { label: 'support triangle', sample: lineSample(SUPPORT_LINE) },
     {
       label: 'balance point',
@@ -149,19 +152,49 @@ const entries = ({ labels, margin, tipReach }: PlanInput): KeyEntry[] => {
   return list;
 };
 
-const table = ({ labels, margin }: PlanInput): Drawing['table'] => [
-  ['part', 'where and how much'],
-  ['length over the flanges', labels.length],
-  ['width over the flanges', labels.width],
-  ...labels.feet.map(({ place, load }, i) => [`foot ${i + 1}`, `${place}; carries ${load}`]),
-  ['balance point', labels.balance],
-  ['margin', margin > 0 ? labels.margin : `${labels.margin}: the balance point is outside of the feet`],
-  [`reach of the balance point at a tilt of ${labels.tilt}`, labels.tipReach],
-];
+/** What the two dimensions go over. */
+const over = ({ size }: PlanInput): string => (size ? 'over the flanges' : 'over the feet');
 
-/** The curve around the specimen's outline at an offset. Outside of a specimen there always is one. */
-const curveAt = ({ size, settings }: PlanInput, offset: number): Outline =>
-  parallelCurve(size[0], size[1], offset, settings)!;
+const table = (input: PlanInput): Drawing['table'] => {
+  const { labels, margin, tipReach } = input;
+  return [
+    ['part', 'where and how much'],
+    [`length ${over(input)}`, labels.length],
+    [`width ${over(input)}`, labels.width],
+    ...labels.feet.map(({ place, load }, i) => [`foot ${i + 1}`, `${place}; carries ${load}`]),
+    ['balance point', labels.balance],
+    ['margin', margin > 0 ? labels.margin : `${labels.margin}: the balance point is outside of the feet`],
+    ...(input.size || tipReach > 0
+      ? [[`reach of the balance point at a tilt of ${labels.tilt}`, labels.tipReach]]
+      : []),
+  ];
+};
+
+/** The curve around the specimen's outline at an offset. Outside of a specimen there always is one; without a specimen there is none. */
+const curveAt = ({ size, settings }: PlanInput, offset: number): Outline | undefined =>
+  size && parallelCurve(size[0], size[1], offset, settings);
+
+/** What the drawing has to hold: half its length and width, and where its middle is. */
+interface Frame {
+  readonly halfLength: number;
+  readonly halfWidth: number;
+  readonly middle: Point;
+}
+
+const frameAroundFeet = ({ feet, footSize, balance }: PlanInput): Frame => {
+  const ends = (values: readonly number[]): readonly [number, number] => [
+    Math.min(...values) - footSize / 2,
+    Math.max(...values) + footSize / 2,
+  ];
+  const points = [...feet, balance];
+  const [left, right] = ends(points.map(([x]) => x));
+  const [bottom, top] = ends(points.map(([, y]) => y));
+  return {
+    halfLength: (right - left) / 2,
+    halfWidth: (top - bottom) / 2,
+    middle: [(left + right) / 2, (bottom + top) / 2],
+  };
+};
 
 /**
  * @param input sizes in SI, labels in the units in force
@@ -172,14 +205,19 @@ export const planDrawing = (input: PlanInput): Drawing => {
   const shell = settings.paddingThickness + input.thickness;
   const inner = curveAt(input, shell);
   const outer = curveAt(input, shell + settings.flange);
+  const frame: Frame = outer ? { ...outer, middle: [0, 0] } : frameAroundFeet(input);
   const room = width - LEFT - EDGE;
-  const scale = Math.min(room / (2 * outer.halfLength), (MOST_HEIGHT * width) / (2 * outer.halfWidth));
+  const scale = Math.min(room / (2 * frame.halfLength), (MOST_HEIGHT * width) / (2 * frame.halfWidth));
   const middleX = LEFT + room / 2;
-  const middleY = EDGE + scale * outer.halfWidth;
-  const bottom = middleY + scale * outer.halfWidth;
-  const place = ([x, y]: Point): Point => [middleX + scale * x, middleY - scale * y];
+  const middleY = EDGE + scale * frame.halfWidth;
+  const bottom = middleY + scale * frame.halfWidth;
+  const place = ([x, y]: Point): Point => [
+    middleX + scale * (x - frame.middle[0]),
+    middleY - scale * (y - frame.middle[1]),
+  ];
 
-  const curve = (outline: Outline, offset: number, attributes: Parameters<typeof line>[4]): string => {
+  const curve = (outline: Outline | undefined, offset: number, attributes: Parameters<typeof line>[4]): string => {
+    if (!outline) return '';
     if (settings.shape === 'ellipsoid')
       return element('path', { d: pathThrough(ring(outline, CURVE_POINTS).map(place), true), ...attributes });
     const [x, y] = place([-outline.halfLength, outline.halfWidth]);
@@ -208,8 +246,7 @@ export const planDrawing = (input: PlanInput): Drawing => {
   });
   const taken: Box[] = [...spots.map((spot) => boxAround(spot, half)), boxAround([balanceX, balanceY], DOT + 2)];
   const inked: Point[] = [
-    ...ring(inner, CURVE_POINTS).map(place),
-    ...ring(outer, CURVE_POINTS).map(place),
+    ...[inner, outer].flatMap((outline) => (outline ? ring(outline, CURVE_POINTS).map(place) : [])),
     ...sides.flatMap((side) => along(side, 3)),
     ...(margin > 0 ? aroundCircle([balanceX, balanceY], marginRadius) : []),
     ...aroundCircle([balanceX, balanceY], tipRadius),
@@ -235,25 +272,29 @@ export const planDrawing = (input: PlanInput): Drawing => {
   const dimensionY = bottom + BELOW - 12;
   const legend = key(entries(input), EDGE, bottom + BELOW + 4, width - 2 * EDGE);
   const blockTop = bottom + BELOW + 4 + legend.height + 10;
-  const [left, right] = [middleX - scale * outer.halfLength, middleX + scale * outer.halfLength];
+  const [left, right] = [middleX - scale * frame.halfLength, middleX + scale * frame.halfLength];
 
   const svg = sheet(
     {
       id,
       width,
       height: blockTop + BLOCK_HEIGHT + 2,
-      title: labels.specimen ? `Plan of the jacket of ${labels.specimen}` : 'Plan of the jacket',
-      description: `Seen from above, true to scale: ${labels.length} long and ${labels.width} wide over the flanges, on three feet. ${
+      title: labels.specimen
+        ? `Plan of the jacket of ${labels.specimen}`
+        : `Plan of the ${input.size ? 'jacket' : 'three feet'}`,
+      description: `Seen from above, true to scale: ${labels.length} long and ${labels.width} wide ${over(input)}${input.size ? ', on three feet' : ''}. ${
         margin > 0
           ? `The balance point is ${labels.margin} inside of the support triangle.`
           : 'The balance point is outside of the support triangle.'
       }`,
     },
-    group(
-      { stroke: FAINT, 'stroke-width': THIN, 'stroke-dasharray': CHAIN },
-      line(left, middleY, right, middleY),
-      line(middleX, middleY - scale * outer.halfWidth, middleX, bottom),
-    ),
+    outer
+      ? group(
+          { stroke: FAINT, 'stroke-width': THIN, 'stroke-dasharray': CHAIN },
+          line(left, middleY, right, middleY),
+          line(middleX, middleY - scale * frame.halfWidth, middleX, bottom),
+        )
+      : '',
     curve(outer, shell + settings.flange, FLANGE_LINE),
     curve(inner, shell, OUTLINE_LINE),
     group(SUPPORT_LINE, ...sides.map(([[x1, y1], [x2, y2]]) => line(x1, y1, x2, y2))),
@@ -266,7 +307,7 @@ export const planDrawing = (input: PlanInput): Drawing => {
     element('circle', { cx: balanceX, cy: balanceY, r: DOT, fill: CLAY }),
     group({}, ...numbers),
     group({}, ...loads),
-    dimensionLeft(middleY - scale * outer.halfWidth, bottom, left, Math.min(left - 12, LEFT - 14), labels.width),
+    dimensionLeft(middleY - scale * frame.halfWidth, bottom, left, Math.min(left - 12, LEFT - 14), labels.width),
     dimensionBelow(left, right, bottom, dimensionY, labels.length),
     legend.svg,
     titleBlock(1, blockTop, width - 2, labels.specimen, labels.units),

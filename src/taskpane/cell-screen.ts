@@ -1,11 +1,16 @@
 /** This cell: what was calculated, from what, and how each number is known; or why there is an error. */
-import { isCellError } from '../functions/calling/cell.ts';
+import { isCellError, type Rows } from '../functions/calling/cell.ts';
 import { type Account, accountOf, type InputLine, type SettingLine } from './account.ts';
 import { cautionsBeside } from './caution-card.ts';
 import { button, element, folded } from './element.ts';
 import { readFormula } from './formula.ts';
+import { liveCautionArea } from './live-caution-area.ts';
+import { type LiveCautions, liveCautionsOf, PLAN_TABLES } from './live-cautions.ts';
 import type { Screen, ScreenTools } from './screen.ts';
 import { type ActiveCell, SheetProblem } from './sheet-host.ts';
+
+/** Functions with a drawing. */
+const DRAWN: ReadonlySet<string> = new Set(['PLAN', 'FEET', 'MARGIN', 'TIP_ANGLE', 'STABLE', 'FOOT_LOADS', 'BALANCE']);
 
 const nameOf = ({ sheet, address }: ActiveCell): string => `${address} on ${sheet}`;
 
@@ -57,11 +62,16 @@ const askTheSheet = (formula: string): HTMLElement =>
 
 const accountElement = (account: Account, tools: ScreenTools): HTMLElement => {
   const { f, call, result, reason, notFollowed, inputs, doubts } = account;
-  const box = element('article', { class: 'account' }, element('h3', {}, f?.question ?? `JACKET.${call.id}`));
+  const box = element(
+    'article',
+    { class: 'account', 'data-block': true },
+    element('h3', {}, f?.question ?? `JACKET.${call.id}`),
+  );
   if (result !== undefined) {
-    box.append(element('p', { class: 'result' }, result));
+    box.append(element('p', { class: 'result', 'data-result': call.id }, result));
     box.append(element('p', { class: 'faint' }, `${f!.result.what}. Basis: ${f!.basis}.`));
-    for (const { text, holds } of f!.limits)
+    // Where the number can hurt somebody, its limits stand with its cautions.
+    for (const { text, holds } of f!.hurts?.length ? [] : f!.limits)
       if (!holds) box.append(element('p', { class: 'faint' }, `${capital(text)}.`));
   }
   if (reason !== undefined)
@@ -79,7 +89,7 @@ const accountElement = (account: Account, tools: ScreenTools): HTMLElement => {
       ),
     );
   // Where a call fails there is no number to trust too far.
-  const beside = reason === undefined ? cautionsBeside(f?.hurts, tools) : undefined;
+  const beside = reason === undefined ? cautionsBeside(f?.hurts, tools, f) : undefined;
   if (beside) box.append(beside);
   if (inputs.length) box.append(element('h4', {}, 'From'), list(inputs.map(inputRow)));
   const settings = settingsOf(account);
@@ -130,12 +140,61 @@ const nothingHere = (cell: ActiveCell | undefined, tools: ScreenTools): readonly
   ),
 ];
 
-const contents = async (tools: ScreenTools): Promise<readonly HTMLElement[]> => {
+/** Where the table begins in which the cell lies: `B2` for `C5` three rows down and one column along. */
+const anchorOf = ({ address, spillRow, spillColumn }: ActiveCell): string => {
+  const [, letters, row] = /^([A-Z]+)(\d+)$/.exec(address) ?? ['', 'A', '1'];
+  let column = [...letters!].reduce((n, letter) => 26 * n + letter.charCodeAt(0) - 64, 0) - spillColumn;
+  let name = '';
+  for (; column > 0; column = Math.floor((column - 1) / 26))
+    name = String.fromCharCode(65 + ((column - 1) % 26)) + name;
+  return `${name}${Number(row) - spillRow}`;
+};
+
+/** The table as the sheet shows it, where its call could not be followed. */
+const spilledTable = async (
+  { f, answered, notFollowed }: Account,
+  cell: ActiveCell,
+  tools: ScreenTools,
+): Promise<Rows | undefined> => {
+  if (!f || !answered || notFollowed === undefined || !PLAN_TABLES.has(f.id)) return undefined;
+  try {
+    return await tools.host.read(`${anchorOf(cell)}#`, cell.sheet);
+  } catch (problem) {
+    if (problem instanceof SheetProblem) return undefined;
+    throw problem;
+  }
+};
+
+interface Contents {
+  readonly elements: readonly HTMLElement[];
+  /** Name of the cell. */
+  readonly where: string;
+  readonly live: readonly LiveCautions[];
+  /** What says whether something is new. */
+  readonly text: string;
+  /** Calls with the place where a drawing of each may stand. */
+  readonly places: readonly { readonly account: Account; readonly place: HTMLElement }[];
+}
+
+const plainContents = (where: string, elements: readonly HTMLElement[]): Contents => ({
+  elements,
+  where,
+  live: [],
+  text: elements.map(({ outerHTML }) => outerHTML).join(''),
+  places: [],
+});
+
+const contents = async (tools: ScreenTools): Promise<Contents> => {
   const cell = await tools.host.selection();
   const { calls, whole } = readFormula(cell?.formula ?? '');
-  if (!cell || calls.length === 0) return nothingHere(cell, tools);
+  if (!cell || calls.length === 0) return plainContents('', nothingHere(cell, tools));
   const accounts: Account[] = [];
-  for (const call of calls) accounts.push(await accountOf(call, tools.host, cell, whole));
+  const live: LiveCautions[] = [];
+  for (const call of calls) {
+    const account = await accountOf(call, tools.host, cell, whole);
+    accounts.push(account);
+    live.push(...liveCautionsOf(account, cell, await spilledTable(account, cell, tools)));
+  }
   const error = errorWords(cell, true);
   const made: HTMLElement[] = [
     element(
@@ -157,7 +216,8 @@ const contents = async (tools: ScreenTools): Promise<readonly HTMLElement[]> => 
         'The formula goes on calculating with what stands below; the sheet shows the end result.',
       ),
     );
-  made.push(...accounts.map((account) => accountElement(account, tools)));
+  const places = accounts.map((account) => ({ account, place: element('div', { class: 'cell-drawing' }) }));
+  for (const { account, place } of places) made.push(accountElement(account, tools), place);
   if (isCellError(cell.value) && tools.host.can('recalculate'))
     made.push(
       element(
@@ -171,7 +231,17 @@ const contents = async (tools: ScreenTools): Promise<readonly HTMLElement[]> => 
         }),
       ),
     );
-  return made;
+  return { ...plainContents(nameOf(cell), made), live, places };
+};
+
+/** Adds the drawings. Their code is fetched when there is something to look at, so that the functions of the sheet do not wait for it. */
+const draw = async ({ places }: Contents, tools: ScreenTools): Promise<void> => {
+  if (!places.some(({ account }) => account.f && DRAWN.has(account.f.id))) return;
+  const { cellDrawing } = await import(/* webpackChunkName: "jacket" */ './jacket-screens.ts');
+  for (const [i, { account, place }] of places.entries()) {
+    const drawing = cellDrawing(account, i + 1, tools);
+    if (drawing) place.replaceChildren(drawing);
+  }
 };
 
 /** What people are told when the sheet cannot do something. */
@@ -185,26 +255,28 @@ export const cellScreen: Screen = {
   title: 'This cell',
   mount: (place, tools) => {
     const body = element('div', {});
-    place.append(element('h2', { tabindex: '-1' }, 'What does this cell say?'), body);
+    const live = liveCautionArea(tools);
+    place.append(element('h2', { tabindex: '-1' }, 'What does this cell say?'), live.element, body);
     let asked = 0;
     let shown = '';
     return {
       refresh: async () => {
         asked += 1;
         const mine = asked;
-        let made: readonly HTMLElement[];
+        let made: Contents;
         try {
           made = await contents(tools);
         } catch (problem) {
-          made = [element('p', {}, problemWords(problem))];
+          made = plainContents('', [element('p', {}, problemWords(problem))]);
         }
         // Another cell was selected meanwhile: its own call of this function shows it.
         if (mine !== asked) return;
         // Nothing new: what somebody has unfolded stays so.
-        const text = made.map(({ outerHTML }) => outerHTML).join('');
-        if (text === shown) return;
-        shown = text;
-        body.replaceChildren(...made);
+        live.show(made.where, made.live);
+        if (made.text === shown) return;
+        shown = made.text;
+        body.replaceChildren(...made.elements);
+        await draw(made, tools).catch(() => tools.say('The drawing could not be fetched. Select the cell again.'));
       },
     };
   },

@@ -24,7 +24,7 @@ export interface LiveCautions {
 }
 
 /** Functions whose tables hold plans. */
-const TABLES: ReadonlySet<string> = new Set(['PLAN', 'COMPARE', 'COLLECTION']);
+export const PLAN_TABLES: ReadonlySet<string> = new Set(['PLAN', 'COMPARE', 'COLLECTION']);
 
 const QUANTITIES: ReadonlyMap<string, Quantity | null> = new Map(
   PLAN_ROWS.map(({ label, quantity }) => [label, quantity]),
@@ -157,7 +157,7 @@ const specimenWeightOf = ({ told }: Answered): number | undefined =>
  */
 export const liveCautionsOf = ({ f, answered }: Account, cell: ActiveCell, spilled?: Rows): readonly LiveCautions[] => {
   if (!f?.hurts?.length || !answered) return [];
-  if (!TABLES.has(f.id)) return [ofCall(f, answered)];
+  if (!PLAN_TABLES.has(f.id)) return [ofCall(f, answered)];
   const rows = isRows(answered.answer) ? answered.answer : spilled;
   if (!rows) return [];
   return ofTable(

@@ -68,7 +68,7 @@ describe.each(cases)('plan of the %s at %d px', (name, width) => {
   const ring = pointsOf(flange);
   const scale =
     (Math.max(...ring.map(([x]) => x)) - Math.min(...ring.map(([x]) => x))) /
-    (input.size[0] + 2 * (input.settings.paddingThickness + input.thickness + input.settings.flange));
+    (input.size![0] + 2 * (input.settings.paddingThickness + input.thickness + input.settings.flange));
   const centres = feet.map((foot): Point => {
     const half = attribute(foot, 'width') / 2;
     return [attribute(foot, 'x') + half, attribute(foot, 'y') + half];
@@ -154,5 +154,23 @@ describe('planDrawing', () => {
     const alone = standalone(planDrawing(planInput('femur', 700)).svg);
     expect(alone).not.toMatch(/var\(|currentColor/);
     expect(readSvg(alone).length).toBeGreaterThan(20);
+  });
+
+  it('draws the feet alone where the jacket is not known, wherever their origin is', () => {
+    const { size: _, ...input } = planInput('skull', 320);
+    const away = (by: number) =>
+      planDrawing({
+        ...input,
+        feet: input.feet.map(([x, y]) => [x + by, y - by]) as unknown as typeof input.feet,
+        balance: [input.balance[0] + by, input.balance[1] - by],
+      });
+    const { svg, table } = away(0);
+    expectDrawing(svg, input.id);
+    const { all, feet } = partsOf(svg);
+    expect(feet).toHaveLength(3);
+    expect(all.filter(({ attributes }) => attributes['stroke-dasharray'] === '7 4')).toEqual([]);
+    expect(svg).toContain('over the feet');
+    expect(table.flat().join()).not.toContain('flange');
+    expect(away(5).svg).toBe(svg);
   });
 });
