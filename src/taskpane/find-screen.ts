@@ -59,7 +59,7 @@ const inside = (f: WorksheetFunction, tools: ScreenTools): HTMLElement[] => {
         'insert',
       ),
     );
-  const beside = cautionsBeside(f.hurts, tools);
+  const beside = cautionsBeside(f.hurts, tools, f);
   return [
     element('p', {}, f.description),
     element('p', {}, element('code', { class: 'formula' }, `=${syntaxText(f.id, f.arguments)}`)),
@@ -69,10 +69,15 @@ const inside = (f: WorksheetFunction, tools: ScreenTools): HTMLElement[] => {
       { class: 'example' },
       element('span', { class: 'faint' }, 'Example'),
       element('code', { class: 'formula' }, formula),
-      element('span', {}, 'gives ', element('strong', { class: 'number' }, exampleWords(f, example))),
+      element(
+        'span',
+        {},
+        'gives ',
+        element('strong', { class: 'number', 'data-result': f.id }, exampleWords(f, example)),
+      ),
     ),
-    element('p', { class: 'faint' }, `${capital(f.basis)}: ${f.source}`),
-    ...(beside ? [beside] : []),
+    // Beside a number that can hurt somebody, its source stands with its cautions.
+    beside ?? element('p', { class: 'faint' }, `${capital(f.basis)}: ${f.source}`),
     actions,
     element(
       'p',
@@ -92,7 +97,7 @@ const entry = (f: WorksheetFunction, tools: ScreenTools): HTMLElement => {
   details.addEventListener('toggle', () => {
     if (filled || !details.open) return;
     filled = true;
-    details.append(element('div', { class: 'inside' }, ...inside(f, tools)));
+    details.append(element('div', { class: 'inside', 'data-block': true }, ...inside(f, tools)));
   });
   return details;
 };

@@ -4,6 +4,7 @@ import { cellScreen } from './cell-screen.ts';
 import { element } from './element.ts';
 import { findScreen } from './find-screen.ts';
 import { lazyScreen } from './lazy-screen.ts';
+import { guardedMemory } from './memory.ts';
 import { planDesk } from './plan-desk.ts';
 import type { Memory, MountedScreen, Screen, ScreenTools } from './screen.ts';
 import type { SheetHost } from './sheet-host.ts';
@@ -28,18 +29,6 @@ export interface Pane {
   close(): void;
 }
 
-/** The browser's own store, which pages in frames may be refused. */
-const browserMemory = (): Memory => {
-  try {
-    const store = window.localStorage;
-    store.getItem('');
-    return store;
-  } catch {
-    const kept = new Map<string, string>();
-    return { getItem: (key) => kept.get(key) ?? null, setItem: (key, value) => void kept.set(key, value) };
-  }
-};
-
 /** Address of the help page beside the page: `SHELL_AREA` has `help/shell-area.html`. */
 const helpBesidePage = (id: string): string => `help/${id.toLowerCase().replaceAll('_', '-')}.html`;
 
@@ -61,7 +50,7 @@ interface Place {
  * @param host the sheet
  */
 export const mountPane = (home: HTMLElement, host: SheetHost, options: PaneOptions = {}): Pane => {
-  const memory = options.memory ?? browserMemory();
+  const memory = guardedMemory(() => options.memory ?? window.localStorage);
   const status = element('p', { class: 'say', role: 'status' });
   let front: Place | undefined;
   let closed = false;
@@ -119,6 +108,8 @@ export const mountPane = (home: HTMLElement, host: SheetHost, options: PaneOptio
       status,
     ),
   );
+  // The cautions are always there, since they go on paper with whatever is printed.
+  places[0]!.mounted = cautionsScreen.mount(places[0]!.section, tools);
   bring(cautionsRead(memory) ? 'cell' : 'cautions', false);
 
   let timer: ReturnType<typeof setTimeout> | undefined;
