@@ -17,7 +17,7 @@ const NAME_LABELS: Readonly<Record<Name, string>> = {
 };
 
 /** Longest name that still fits on a label. Our own choice. */
-const MOST_LETTERS = '60';
+const MOST_LETTERS = '40';
 
 export interface PlanFields {
   readonly place: HTMLFormElement;

@@ -153,6 +153,9 @@ const told = (jacket: JacketPlan, tools: ScreenTools): HTMLElement[] => {
   ];
 };
 
+/** How long a change is left to settle before the page moves [ms]. Our own choice: a click takes about 100. */
+const SETTLE = 400;
+
 export const planScreen = (desk: PlanDesk): Screen => ({
   id: 'plan',
   title: 'Plan one jacket',
@@ -161,7 +164,9 @@ export const planScreen = (desk: PlanDesk): Screen => ({
     const general = element('p', { class: 'field-reason' });
     const fields = planFields(desk.form, element('button', { type: 'submit', class: 'main' }, 'Plan it'));
     let follows = false;
+    let timer: ReturnType<typeof setTimeout> | undefined;
     const look = (asked: boolean): void => {
+      clearTimeout(timer);
       desk.form = fields.read();
       const jacket = jacketPlan(desk.form);
       desk.plan = isNoPlan(jacket) ? undefined : jacket;
@@ -171,7 +176,7 @@ export const planScreen = (desk: PlanDesk): Screen => ({
         general.textContent = jacket.reason ?? '';
         result.replaceChildren();
         if (asked) fields.focusFirst();
-        tools.say(Object.values(jacket.reasons)[0] ?? jacket.reason ?? '');
+        tools.say(jacket.reason ?? '');
         return;
       }
       fields.tell({});
@@ -184,10 +189,10 @@ export const planScreen = (desk: PlanDesk): Screen => ({
       event.preventDefault();
       look(true);
     });
-    // Once a plan was asked for, it follows the form.
+    // Once a plan was asked for, it follows the form. Not at once: what moves under a finger is missed.
     fields.place.addEventListener('change', () => {
-      if (follows) look(false);
-      else desk.form = fields.read();
+      clearTimeout(timer);
+      if (follows) timer = setTimeout(() => look(false), SETTLE);
     });
     place.append(element('h2', { tabindex: '-1' }, 'What does one jacket need?'), fields.place, general, result);
     return {};

@@ -90,7 +90,7 @@ export const shopCard = (jacket: JacketPlan): HTMLElement => {
         element('h2', {}, 'Mix in this order'),
         orReason(model.mixes, (lines) => element('ol', { class: 'card-mixes' }, ...lines.map(mixItem))),
         formulaLine(model.mixes.formula),
-        element('h2', {}, 'Hours'),
+        element('h2', {}, 'Times'),
         orReason(model.times, (lines) =>
           tableElement('When each step begins', [
             ['step', 'begins after', 'lasts'],
@@ -122,6 +122,11 @@ export const shopCard = (jacket: JacketPlan): HTMLElement => {
       'div',
       { class: 'card-layout' },
       drawn(layoutDrawing(jacket, 'card-layout', LAYOUT_WIDTH), 'There is no drawing of the roll.'),
+    ),
+    element(
+      'p',
+      { class: 'instead-of-layout' },
+      'The roll is too long to be drawn here. Its layout stands in the pane.',
     ),
     formulaLine(model.cuts.formula),
     element('h2', {}, 'Cautions'),
