@@ -6,6 +6,7 @@ import { forEngine } from './for-engine.ts';
 import { seenFrom, sheetIn, spanOf, type Token, tokens } from './formula-text.ts';
 import { countedFrom1904, type Knows, notCheckedReason } from './not-checked.ts';
 import { unreadable } from './syntax.ts';
+import { readTableReference } from './table-reference.ts';
 import { takenNames } from './taken-names.ts';
 
 /** Reasons by sheet number, then by cell. */
@@ -15,8 +16,11 @@ type Reasons = Map<number, Map<string, string>>;
 const LONGEST_FORMULA = 8192;
 const DEEPEST_BRACKET = 64;
 
-/** Most cells that one reference or one array formula may hold. Ours: nine whole columns, or any number of them down to row 10,000. */
+/** Most cells that one reference may hold. Ours: nine whole columns, or a thousand of them as far as they are filled. */
 const MOST_CELLS = 10_000_000;
+
+/** Most cells that one array formula may fill. Ours: each of them is kept by itself. */
+const MOST_FILLED = 1_000_000;
 
 const tooManyCells = (what: string): string =>
   `${what} holds more than 10 million cells, which is more than is looked at here`;
@@ -53,35 +57,30 @@ const textReasonFor =
     if (tooLarge !== undefined) return tooLarge;
     const fault = unreadable(text);
     if (fault !== undefined) return `the formula cannot be read: ${fault}`;
-    return notCheckedReason(forEngine(text), knows) ?? (date1904 ? countedFrom1904(text) : undefined);
+    return notCheckedReason(text, knows) ?? (date1904 ? countedFrom1904(text) : undefined);
   };
 
-/** A table without headings, or with a totals row, is known to the engine by its data alone. */
+/** A reference into a table that is not there, or to a part of it that it does not have. */
 function tableReason({ text }: Token, tables: ReadonlyMap<string, Table>): string | undefined {
-  const table = tables.get(text.slice(0, text.indexOf('[')).toLowerCase());
   if (text.startsWith('[')) return 'a column without the name of its table is not understood here';
-  if (table === undefined) return `there is no table ${text.slice(0, text.indexOf('['))}`;
-  if (!text.startsWith(table.name)) return `a table is known by the very letters of its name, ${table.name}`;
-  const sections = text.match(/#(?:all|data|headers|totals|this row)/gi) ?? [];
-  if (sections.length > 1 || text.includes("'")) return 'this way to point into a table is not understood here';
-  const section = sections[0]?.toLowerCase();
-  if (section === '#all' && table.totalsRows > 0) return 'a table with its totals row is not understood here';
-  if ((section === '#all' || section === '#headers') && table.headerRows !== 1)
-    return 'the headings of a table that shows none are not understood here';
-  const unknown = columnsIn(text).find((column) => !table.columns.some((known) => known.trim() === column));
+  const name = text.slice(0, text.indexOf('['));
+  const table = tables.get(name.toLowerCase());
+  if (table === undefined) return `there is no table ${name}`;
+  const reference = readTableReference(text);
+  if (reference === undefined || text.includes("'")) return 'this way to point into a table is not understood here';
+  if (reference.sections.includes('#headers') && table.headerRows !== 1)
+    return `the table ${table.name} shows no headings`;
+  if (reference.sections.includes('#totals') && table.totalsRows === 0)
+    return `the table ${table.name} has no totals row`;
+  const known = new Set(table.columns.map((column) => column.trim().toLowerCase()));
+  const unknown = reference.columns?.find((column) => !known.has(column.toLowerCase()));
   return unknown === undefined ? undefined : `the table has no column ${unknown}`;
 }
-
-/** Column names in a reference into a table: `T[a]`, `T[[a]:[b]]`, `T[[#All],[a]]`. */
-const columnsIn = (text: string): string[] =>
-  (text.match(/\[[^[\]]*\]/g) ?? [])
-    .map((bracket) => bracket.slice(1, -1).trim())
-    .filter((column) => column !== '' && !column.startsWith('#'));
 
 /** The engine takes cells of a sheet that it does not find for blank ones. */
 function sheetReason({ text }: Token, sheets: ReadonlySet<string>): string | undefined {
   const sheet = sheetIn(text);
-  return sheet === undefined || sheets.has(sheet) ? undefined : `there is no sheet ${sheet}`;
+  return sheet === undefined || sheets.has(sheet.toLowerCase()) ? undefined : `there is no sheet ${sheet}`;
 }
 
 class NameReasons {
@@ -131,13 +130,15 @@ class NameReasons {
 export function bookReasons(book: Book, knows: Knows): Reasons {
   const textReason = textReasonFor(knows, book.date1904 === true);
   const names = new NameReasons(book.names, textReason, takenNames(book));
-  const sheets = new Set(book.sheets.map(({ name }) => name));
+  const sheets = new Set(book.sheets.map(({ name }) => name.toLowerCase()));
   const tables = new Map(book.tables.map((table) => [table.name.toLowerCase(), table]));
   const reasonFor = ({ text, area, fills }: SheetFormula, sheet: string): string | undefined => {
-    if (fills === 'area' && area && cellCount(area) > MOST_CELLS) return tooManyCells('its area');
+    if (fills === 'area' && area && cellCount(area) > MOST_FILLED)
+      return 'the area of the formula has more than 1 million cells, which is more than is filled here';
     const own = textReason(text);
     if (own !== undefined) return own;
-    for (const token of tokens(text)) {
+    // As the engine gets it, so that `T[@a]` is looked at in the form that names its column.
+    for (const token of tokens(forEngine(text))) {
       let reason: string | undefined;
       if (token.kind === 'name') reason = names.reason(token.text, sheet);
       else if (token.kind === 'structured') reason = tableReason(token, tables);

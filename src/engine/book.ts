@@ -1,13 +1,14 @@
 /** A workbook as the engine takes it: cells, filled-down formulas as one, names and tables. */
 
 import { CellValueType, type ICellData, type Injector, type IWorkbookData } from '@univerjs/core';
-import { IDefinedNamesService, ISuperTableService } from '@univerjs/engine-formula';
+import { IDefinedNamesService, type IDefinedNamesServiceParam, ISuperTableService } from '@univerjs/engine-formula';
 import { SCOPE_WORKBOOK_VALUE_DEFINED_NAME } from '@univerjs/sheets';
 import { overArea } from './array-area.ts';
 import type { Engine } from './engine.ts';
 import { type Extent, extent } from './extent.ts';
-import { forEngine } from './for-engine.ts';
+import { forEngine, hasShared } from './for-engine.ts';
 import { seenFrom, tokens } from './formula-text.ts';
+import type { KnownTable } from './repairs/tables.ts';
 import { takenNames } from './taken-names.ts';
 
 /** What a cell holds. `null` is a blank cell. */
@@ -111,6 +112,9 @@ function formulaFor({ text, fills, area }: SheetFormula): string {
 const fillsOneCell = ({ fills, area }: SheetFormula): boolean =>
   fills === 'single' || (fills === 'dynamic' && area !== undefined && cellCount(area) === 1);
 
+/** Longest formula that is moved rather than read anew [characters]. Ours: from some hundred references on, reading is faster. */
+const LONGEST_MOVED = 1000;
+
 /** One formula filled over several cells costs the engine little more than one cell: it reads it once and moves it. */
 class Groups {
   readonly #marks = new Map<string, string>();
@@ -118,8 +122,10 @@ class Groups {
   /** The cell of a formula: in full where it is met first, and a mark of the same formula elsewhere. */
   cell(formula: SheetFormula, row: number, column: number): ICellData {
     if (!fillsOneCell(formula)) return { f: formulaFor(formula) };
-    // A table's own row is looked up from the cell itself, which a moved formula does not do.
-    if (formula.text.includes('[')) return { f: formulaFor(formula) };
+    // Moving a formula takes as long as the square of its references.
+    if (formula.text.length > LONGEST_MOVED) return { f: formulaFor(formula) };
+    // A table's own row, and what references share, is looked up from the cell itself, which a moved formula does not do.
+    if (formula.text.includes('[') || hasShared(formula.text)) return { f: formulaFor(formula) };
     const form = formula.group ?? seenFrom(formula.text, row, column);
     const known = this.#marks.get(form);
     if (known !== undefined) return { si: known };
@@ -197,21 +203,26 @@ export function registerNamesAndTables(injector: Injector, book: Book, id: strin
   const ids = new Map(book.sheets.map((sheet, index) => [sheet.name, sheetId(index)]));
   const names = injector.get(IDefinedNamesService);
   const taken = takenNames(book);
+  // All in one go: registered one by one, each name would take as long as all before it.
+  const registered: Record<string, IDefinedNamesServiceParam> = {};
   for (const [index, { name, text, sheet }] of book.names.entries()) {
     if (taken.has(name.toLowerCase())) continue;
-    names.registerDefinedName(id, {
+    registered[`name${index}`] = {
       id: `name${index}`,
       name,
       formulaOrRefString: nameText(text),
       localSheetId: (sheet === undefined ? undefined : ids.get(sheet)) ?? SCOPE_WORKBOOK_VALUE_DEFINED_NAME,
-    });
+    };
   }
+  names.registerDefinedNames(id, registered);
   const tables = injector.get(ISuperTableService);
   for (const { name, sheet, area, columns, headerRows, totalsRows } of book.tables) {
     const sheetOfTable = ids.get(sheet);
     if (sheetOfTable === undefined) continue;
+    const first = area.firstRow - 1 + headerRows;
+    const last = area.lastRow - 1 - totalsRows;
     // The engine takes the first row for the headings and all others for data.
-    tables.registerTable(id, name, {
+    const known: KnownTable = {
       sheetId: sheetOfTable,
       titleMap: new Map(columns.map((column, index) => [column.trim(), index])),
       range: {
@@ -220,6 +231,13 @@ export function registerNamesAndTables(injector: Injector, book: Book, id: strin
         startColumn: area.firstColumn - 1,
         endColumn: area.lastColumn - 1,
       },
-    });
+      rows: {
+        headers: headerRows > 0 ? area.firstRow - 1 : undefined,
+        first,
+        last,
+        totals: totalsRows > 0 ? area.lastRow - 1 : undefined,
+      },
+    };
+    tables.registerTable(id, name, known);
   }
 }

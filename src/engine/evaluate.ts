@@ -53,7 +53,7 @@ function otherSheet(formula: string): string | undefined {
   return tokens(formula)
     .filter(({ kind }) => ['reference', 'name', 'function'].includes(kind))
     .map(({ text }) => sheetIn(text))
-    .find((sheet) => sheet !== undefined && sheet !== ONLY_SHEET);
+    .find((sheet) => sheet !== undefined && sheet.toLowerCase() !== ONLY_SHEET.toLowerCase());
 }
 
 async function evaluateOne(engine: Engine, formula: string, names: Names): Promise<Evaluated> {

@@ -133,6 +133,22 @@ export function seenFrom(formula: string, row: number, column: number): string {
     .join('');
 }
 
+/** First and last row and column of a reference; those of whole columns or rows are undefined. */
+export function endsOf(reference: string): {
+  firstRow: number | undefined;
+  lastRow: number | undefined;
+  firstColumn: number | undefined;
+  lastColumn: number | undefined;
+} {
+  const [first, last = first] = ends(reference);
+  const [firstRow, lastRow] = inOrder(first?.row, last?.row);
+  const [firstColumn, lastColumn] = inOrder(first?.column, last?.column);
+  return { firstRow, lastRow, firstColumn, lastColumn };
+}
+
+const inOrder = (a: number | undefined, b: number | undefined): readonly [number | undefined, number | undefined] =>
+  a !== undefined && b !== undefined && a > b ? [b, a] : [a, b];
+
 /** How many rows and columns a reference spans; undefined where it has whole columns or whole rows. */
 export function spanOf(reference: string): { rows: number | undefined; columns: number | undefined } {
   const [first, last = first] = ends(reference);
@@ -162,3 +178,9 @@ export function sheetIn(text: string): string | undefined {
   const sheet = text.slice(0, end);
   return sheet.startsWith("'") ? sheet.slice(1, -1).replaceAll("''", "'") : sheet;
 }
+
+/** Where a file holds a newer function, its name has one of these in front. */
+const FILE_PREFIX = /^(?:_xlfn\.|_xlws\.|_xlpm\.)+/i;
+
+/** A function's name as the engine knows it: capitals, without what files put in front. */
+export const functionName = (token: string): string => token.replace(/^.*!/, '').replace(FILE_PREFIX, '').toUpperCase();

@@ -4,19 +4,23 @@
  * A cell with such a formula keeps the value that the spreadsheet program gave it.
  */
 
-import { bare, type Token, tokens } from './formula-text.ts';
+import { forEngine } from './for-engine.ts';
+import { bare, functionName, type Token, tokens } from './formula-text.ts';
 
 /** Whether the engine has a function of that name, in capitals. */
 export type Knows = (name: string) => boolean;
 
 /** Built-in functions that answer differently from spreadsheet programs, with what is different. Found by comparison, engine version 0.25.1. */
-const FAULTY: ReadonlyMap<string, string> = new Map([
-  ['SEARCHB', 'wildcards are not understood here'],
-  ['CONVERT', 'the result is rounded here'],
-  ['SECOND', 'seconds are cut off here, not rounded'],
-  ['HYPERLINK', 'links are not made here'],
-  ['ANCHORARRAY', 'a reference to a whole spill (A1#) is not understood here'],
-]);
+const FAULTY: ReadonlyMap<string, string> = new Map<string, string>([]);
+
+const CHANGES = 'the answer changes with time or place, so it is kept as it was';
+const LAMBDA_BY_NAME = 'a LAMBDA kept under a name cannot be called here';
+const NO_SUCH_FUNCTION = 'there is no such function here';
+const ODD_SPILL = 'a # behind anything but a cell is not understood here';
+const OTHER_BOOK = 'another workbook is not read here';
+const SEVERAL_SHEETS = 'a reference across several sheets is not understood here';
+const UNION = 'references joined by a comma are not understood here';
+const MEETING = 'the part that two names or tables share (a space between them) is not understood here';
 
 /** Functions whose answer is another one each time or on each computer. A value that was calculated once is kept. */
 const NEVER_THE_SAME: ReadonlySet<string> = new Set([
@@ -38,11 +42,24 @@ const CALENDAR: ReadonlySet<string> = new Set([
   ...['PRICE', 'PRICEDISC', 'PRICEMAT', 'RECEIVED', 'YIELD', 'YIELDDISC', 'YIELDMAT'],
 ]);
 
-/** Where a file holds a newer function, its name has one of these in front. */
-const FILE_PREFIX = /^(?:_xlfn\.|_xlws\.|_xlpm\.)+/i;
+/** What is not calculated here, for people to read: functions by their name, ways of writing by an example. */
+export interface NotChecked {
+  readonly what: string;
+  readonly reason: string;
+}
 
-/** A function's name as the engine knows it: capitals, without what files put in front. */
-export const functionName = (token: string): string => token.replace(/^.*!/, '').replace(FILE_PREFIX, '').toUpperCase();
+/** The whole list. What a workbook does beside it, such as to point at a sheet that is not there, is said where it happens. */
+export const NOT_CHECKED: readonly NotChecked[] = [
+  ...Array.from(FAULTY, ([what, reason]) => ({ what, reason })),
+  ...Array.from(NEVER_THE_SAME, (what) => ({ what, reason: CHANGES })),
+  { what: 'LET(f,LAMBDA(x,x+1),f(2))', reason: LAMBDA_BY_NAME },
+  { what: 'SUM((A1:A2,C1))', reason: UNION },
+  { what: 'SUM(lengths widths)', reason: MEETING },
+  { what: 'SUM(January:March!A1)', reason: SEVERAL_SHEETS },
+  { what: "'[other.xlsx]Data'!A1", reason: OTHER_BOOK },
+  { what: 'INDEX(A1:A9,2)#', reason: ODD_SPILL },
+  { what: 'TRIMRANGE(A1:A9)', reason: NO_SUCH_FUNCTION },
+];
 
 /** The pieces that are not space. */
 const pieces = (formula: string): Token[] => tokens(bare(formula)).filter((token) => token.kind !== 'space');
@@ -69,48 +86,31 @@ export function countedFrom1904(formula: string): string | undefined {
 
 /** Why the answer to a formula cannot be relied on here, or nothing if it can. */
 export function notCheckedReason(formula: string, knows: Knows): string | undefined {
-  const all = pieces(formula);
+  const text = forEngine(formula);
+  const all = pieces(text);
   for (const [i, token] of all.entries()) {
     const reason = token.kind === 'function' ? faultyCall(all, i) : faultyPiece(all, i);
     if (reason !== undefined) return reason;
   }
   const unknown = calledNames(all).find((name) => !knows(name));
-  if (unknown === undefined) return faultyMeeting(formula);
-  return ownNames(all).has(unknown)
-    ? `${unknown}: a LAMBDA kept under a name cannot be called here`
-    : `${unknown}: there is no such function here`;
+  if (unknown === undefined) return faultyMeeting(text);
+  return ownNames(all).has(unknown) ? `${unknown}: ${LAMBDA_BY_NAME}` : `${unknown}: ${NO_SUCH_FUNCTION}`;
 }
 
 function faultyCall(all: readonly Token[], i: number): string | undefined {
   const name = functionName(all[i]!.text);
-  const first = all[i + 2];
-  if (NEVER_THE_SAME.has(name)) return `${name}: the answer changes with time or place, so it is kept as it was`;
+  if (NEVER_THE_SAME.has(name)) return `${name}: ${CHANGES}`;
   const fault = FAULTY.get(name);
   if (fault !== undefined) return `${name}: ${fault}`;
-  const firstIsPlainText = first?.kind === 'text' && all[i + 3]?.kind === 'separator';
-  if (name === 'SEARCH' && !(firstIsPlainText && !/[*?~]/.test(first.text)))
-    return 'SEARCH: wildcards are not understood here';
-  if (name === 'IF' && firstIsPlainText && !/^"(true|false)"$/i.test(first.text))
-    return 'IF: a text as the condition is not refused here';
   return undefined;
 }
 
 function faultyPiece(all: readonly Token[], i: number): string | undefined {
   const { kind, text } = all[i]!;
-  const before = all[i - 1];
-  const next = all[i + 1];
-  if (isFaultyCall(all, i)) return 'a LAMBDA kept under a name cannot be called here';
-  if (text === '#' && kind === 'operator') return 'a reference to a whole spill (A1#) is not understood here';
-  const isPrefix =
-    before === undefined || before.kind === 'operator' || before.kind === 'separator' || /[({]/.test(before.text);
-  const takesMinusBadly = next !== undefined && (['text', 'name'].includes(next.kind) || next.text === '{');
-  if (kind === 'operator' && text === '-' && isPrefix && takesMinusBadly)
-    return 'a minus in front of a text, a name or an array is not understood here; put brackets around what follows it';
-  if (kind === 'operator' && text === '@') return 'the sign @ in front of a reference is not understood here';
-  if (kind === 'reference' && /^\[|\[[^\]]*\].*!|^'[^']*\[/.test(text)) return 'another workbook is not read here';
-  if (kind === 'reference' && /^[^'!]*:[^!]*!|^'[^']*:[^']*'!/.test(text))
-    return 'a reference across several sheets is not understood here';
-  if (kind === 'structured' && /#Totals/i.test(text)) return 'the totals row of a table is not understood here';
+  if (isFaultyCall(all, i)) return LAMBDA_BY_NAME;
+  if (text === '#' && kind === 'operator') return ODD_SPILL;
+  if (kind === 'reference' && /^\[|\[[^\]]*\].*!|^'[^']*\[/.test(text)) return OTHER_BOOK;
+  if (kind === 'reference' && /^[^'!]*:[^!]*!|^'[^']*:[^']*'!/.test(text)) return SEVERAL_SHEETS;
   return undefined;
 }
 
@@ -126,8 +126,7 @@ function faultyMeeting(formula: string): string | undefined {
     if (token.text === '(') calls.push(before?.kind === 'function' || before?.text === ')');
     else if (token.text === '{') calls.push(true);
     else if (token.text === ')' || token.text === '}') calls.pop();
-    else if (token.text === ',' && calls.at(-1) === false)
-      return 'references joined by a comma are not understood here';
+    else if (token.text === ',' && calls.at(-1) === false) return UNION;
     else if (
       token.kind === 'space' &&
       before !== undefined &&
@@ -135,7 +134,7 @@ function faultyMeeting(formula: string): string | undefined {
       isReference(before) &&
       startsReference(next)
     )
-      return 'the part that two references share (a space between them) is not understood here';
+      return MEETING;
   }
   return undefined;
 }

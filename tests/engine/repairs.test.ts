@@ -4,7 +4,7 @@
 import { describe, expect, test } from 'vitest';
 import { calculateBook } from '../../src/engine/calculate-book.ts';
 import { createEngine } from '../../src/engine/engine.ts';
-import { monthsLater } from '../../src/engine/repairs.ts';
+import { monthsLater } from '../../src/engine/repairs/dates.ts';
 import { fakeFunctions } from './fake-functions.ts';
 import { book, type SmallCell, sheet, valuesOf } from './small-book.ts';
 

@@ -53,8 +53,7 @@ function cellXml(address, value) {
   return `<c r="${address}" t="inlineStr"><is><t xml:space="preserve">${escaped(value)}</t></is></c>`;
 }
 
-const arrayXml = (ref, formula) =>
-  `<c r="${ref.split(':')[0]}"><f t="array" ref="${ref}">${stored(formula)}</f></c>`;
+const arrayXml = (ref, formula) => `<c r="${ref.split(':')[0]}"><f t="array" ref="${ref}">${stored(formula)}</f></c>`;
 
 function sheetXml({ cells, spills }, formulas) {
   const rows = new Map();
@@ -72,10 +71,12 @@ function sheetXml({ cells, spills }, formulas) {
     const ref = last === `A${row}` ? last : `A${row}:${last}`;
     add(`A${row}`, arrayXml(ref, formula));
   });
-  const lines = [...rows].sort(([a], [b]) => a - b).map(([row, list]) => {
-    const inOrder = list.sort(([a], [b]) => a - b).map(([, xml]) => xml);
-    return `<row r="${row}">${inOrder.join('')}</row>`;
-  });
+  const lines = [...rows]
+    .sort(([a], [b]) => a - b)
+    .map(([row, list]) => {
+      const inOrder = list.sort(([a], [b]) => a - b).map(([, xml]) => xml);
+      return `<row r="${row}">${inOrder.join('')}</row>`;
+    });
   return `${XML}<worksheet xmlns="${MAIN}" xmlns:r="${OFFICE}"><sheetData>${lines.join('')}</sheetData>TABLE</worksheet>`;
 }
 
@@ -112,7 +113,9 @@ function workbook(formulas) {
       own ? '<tableParts count="1"><tablePart r:id="r1"/></tableParts>' : '',
     );
     if (own)
-      files[`xl/worksheets/_rels/sheet${i + 1}.xml.rels`] = relations([relation('r1', 'table', '../tables/table1.xml')]);
+      files[`xl/worksheets/_rels/sheet${i + 1}.xml.rels`] = relations([
+        relation('r1', 'table', '../tables/table1.xml'),
+      ]);
   }
   return zipSync(Object.fromEntries(Object.entries(files).map(([name, text]) => [name, strToU8(text)])));
 }
@@ -186,7 +189,15 @@ const folder = mkdtempSync(join(tmpdir(), 'second-opinion-'));
 try {
   writeFileSync(join(folder, 'formulas.xlsx'), workbook(formulas));
   const profile = `-env:UserInstallation=file://${join(folder, 'profile')}`;
-  execFileSync('soffice', [profile, '--headless', '--convert-to', 'fods', '--outdir', folder, join(folder, 'formulas.xlsx')]);
+  execFileSync('soffice', [
+    profile,
+    '--headless',
+    '--convert-to',
+    'fods',
+    '--outdir',
+    folder,
+    join(folder, 'formulas.xlsx'),
+  ]);
   const values = valuesOf(readFileSync(join(folder, 'formulas.fods'), 'utf8'));
   const written = rows.map(([area, formula, answer, , note = ''], i) =>
     [area, formula, answer, opinion(formulas[i], i, values), note].join('\t'),
