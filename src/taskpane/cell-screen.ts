@@ -217,7 +217,12 @@ const contents = async (tools: ScreenTools): Promise<Contents> => {
       ),
     );
   const places = accounts.map((account) => ({ account, place: element('div', { class: 'cell-drawing' }) }));
-  for (const { account, place } of places) made.push(accountElement(account, tools), place);
+  for (const { account, place } of places) {
+    // A drawing has numbers too: it stands in one block with the limits and cautions of its call.
+    const box = accountElement(account, tools);
+    box.append(place);
+    made.push(box);
+  }
   if (isCellError(cell.value) && tools.host.can('recalculate'))
     made.push(
       element(

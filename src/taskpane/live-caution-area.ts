@@ -17,7 +17,7 @@ const item = (caution: LiveCaution, functionId: string): HTMLElement => {
     element(
       'div',
       {},
-      element('h4', { 'data-caution': caution.id }, `${title}: ${caution.about}`),
+      element('h3', { 'data-caution': caution.id }, `${title}: ${caution.about}`),
       element('p', { class: 'figure', 'data-result': functionId }, caution.figure),
       named('What to do', caution.todo),
       named('Limit', caution.limit, { class: 'known', 'data-limit': functionId }),
