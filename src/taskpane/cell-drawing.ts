@@ -145,7 +145,7 @@ export const standingDrawing = (
   const far = (by: number): string => estimate(fromSi(Math.abs(by), 'length', system), 'length', system);
   const loads = known(footLoads(feet, balance, weight ?? 1));
   const load = (i: number): string => {
-    if (!loads) return 'unknown';
+    if (!loads) return '?';
     return weight === undefined
       ? `${Math.round(100 * loads[i]!)} %`
       : estimate(fromSi(loads[i]!, 'mass', system), 'mass', system);

@@ -100,7 +100,7 @@ const settingSource = (key: SettingKey, settings: Settings): string =>
 
 /** A number in its unit, or as it stands where the unit is not known. */
 const told = ({ unitUnknown }: Figures, say: Say, value: number, quantity: Quantity, whose: string): string =>
-  unitUnknown ? `${Number(value.toPrecision(3))} (in the unit of ${whose})` : say(value, quantity);
+  unitUnknown ? `${say(value, quantity).split(' ')[0]} (in the unit of ${whose})` : say(value, quantity);
 
 /** What is done about a load that is too much for one person. */
 const aboutCrew = (people: Crew): string =>

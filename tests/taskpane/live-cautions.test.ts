@@ -66,6 +66,11 @@ describe('single calls', () => {
     expect(one!.cautions[0]!.figure).toBe('Dry weight about 60 kg: a hoist.');
   });
 
+  it('keep the number of a call that knows no units as it stands in the cell', async () => {
+    const [one] = await look(`=JACKET.MARGIN(${FEET},{0,-15})`);
+    expect(one!.cautions[0]!.figure).toContain('Margin -3 (in the unit of the feet)');
+  });
+
   it('say why no rib is enough', async () => {
     const [one] = await look('=JACKET.RIB_HEIGHT(400,30,15,900,4)');
     expect(one!.cautions.map((caution) => caution.about)).toEqual(['safety factor', 'strength']);
