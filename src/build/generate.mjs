@@ -37,10 +37,13 @@ const filled = (bytes, folder, name) => {
   return { bytes: readFileSync(done), summary: stdout };
 };
 
-/** All sample workbooks by name, with what `fill` said of each. */
-export const makeSamples = async () => {
-  const { samples } = await compiled('build/samples/index.js');
-  const { layOut } = await compiled('build/samples/book.js');
+/**
+ * All sample workbooks by name, with what `fill` said of each.
+ *
+ * @param samples the plans
+ * @param layOut makes a workbook of a plan, formulas not calculated yet
+ */
+export const makeSamples = async (samples, layOut) => {
   const folder = mkdtempSync(join(tmpdir(), 'jacket-samples-'));
   try {
     const made = new Map();
@@ -57,7 +60,9 @@ const generate = async () => {
   await alone(() => build(['cli']));
   const { generatedTexts } = await compiled('build/generated.js');
   for (const [path, text] of generatedTexts()) write(path, text);
-  for (const [name, { bytes, summary }] of await makeSamples()) {
+  const { samples } = await compiled('build/samples/index.js');
+  const { layOut } = await compiled('build/samples/book.js');
+  for (const [name, { bytes, summary }] of await makeSamples(samples, layOut)) {
     write(`sample-workbooks/${name}`, bytes);
     console.log(`${name}\n${summary}`);
   }
