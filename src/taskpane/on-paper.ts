@@ -7,7 +7,7 @@ import { element } from './element.ts';
 const MOST_HEIGHT = 975;
 
 /** Steps by which a page is made lower, one after the other, until it fits. */
-const SHORTER = ['without-layout', 'small', 'short-cautions', 'smaller'] as const;
+const SHORTER = ['small', 'without-layout', 'short-cautions', 'smaller'] as const;
 
 const OWN = 'print-own';
 

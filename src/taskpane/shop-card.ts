@@ -9,8 +9,8 @@ import { feetDrawing, layoutDrawing } from './plan-drawings.ts';
 import { drawingElement, tableElement } from './table-element.ts';
 
 /** Widths of the drawings on paper [px], 96 to the inch. */
-const FEET_WIDTH = 340;
-const LAYOUT_WIDTH = 715;
+const FEET_WIDTH = 280;
+const LAYOUT_WIDTH = 660;
 
 /** Boxes to tick beyond which a line is left to count on [1]. Our own choice. */
 const MOST_BOXES = 24;
@@ -98,6 +98,18 @@ export const shopCard = (jacket: JacketPlan): HTMLElement => {
           ]),
         ),
         formulaLine(model.times.formula),
+        element('h2', {}, 'Cut'),
+        element('p', {}, `Cloth: ${model.layers}; ${model.roll} of roll. Padding: ${model.padding}.`),
+        orReason(model.cuts, (lines) =>
+          element(
+            'p',
+            { class: 'card-cuts' },
+            ...lines.map(({ purpose, pieces, size }) =>
+              element('span', {}, element('span', { class: 'box' }), ` ${purpose}: ${pieces} of ${size}`),
+            ),
+          ),
+        ),
+        formulaLine(model.cuts.formula),
       ),
       element(
         'div',
@@ -105,17 +117,6 @@ export const shopCard = (jacket: JacketPlan): HTMLElement => {
         element('h2', {}, 'Feet'),
         drawn(feetDrawing(jacket, 'card-feet', FEET_WIDTH), 'There is no drawing of its feet.'),
         formulaLine(model.feetFormula),
-      ),
-    ),
-    element('h2', {}, 'Cut'),
-    element('p', {}, `Cloth: ${model.layers}; ${model.roll} of roll. Padding: ${model.padding}.`),
-    orReason(model.cuts, (lines) =>
-      element(
-        'p',
-        { class: 'card-cuts' },
-        ...lines.map(({ purpose, pieces, size }) =>
-          element('span', {}, element('span', { class: 'box' }), ` ${purpose}: ${pieces} of ${size}`),
-        ),
       ),
     ),
     element(
@@ -128,7 +129,6 @@ export const shopCard = (jacket: JacketPlan): HTMLElement => {
       { class: 'instead-of-layout' },
       'The roll is too long to be drawn here. Its layout stands in the pane.',
     ),
-    formulaLine(model.cuts.formula),
     element('h2', {}, 'Cautions'),
     element(
       'ul',

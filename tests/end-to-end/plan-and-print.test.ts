@@ -96,6 +96,7 @@ const print = async (page: Page, action: string, format: 'A4' | 'Letter', name: 
   await page.click('.tabs >> text=Print');
   await page.click(`.screen-print >> text=${action}`);
   const words = await page.evaluate(() => document.querySelector('.on-paper')!.textContent!.replace(/\s+/g, ' '));
+  const shortened = await page.evaluate(() => document.querySelector('.on-paper .page')!.className);
   const cut = await page.evaluate(
     () =>
       [...document.querySelectorAll('.on-paper .label')].filter((one) => one.scrollHeight > one.clientHeight).length,
@@ -105,7 +106,7 @@ const print = async (page: Page, action: string, format: 'A4' | 'Letter', name: 
   writeFileSync(file, await page.pdf({ format, printBackground: true }));
   spawnSync('pdftoppm', ['-r', '80', '-png', file, file.replace('.pdf', '')]);
   const pages = readFileSync(file, 'latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length;
-  return { words, pages };
+  return { words, pages, shortened };
 };
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -199,17 +200,17 @@ describe('from an empty pane to paper', () => {
 
   it('puts the drawing on the sheet where the host can', async () => {
     const { page } = one;
-    if ((await page.locator('text=Put the drawing on the sheet').count()) === 0) return;
     await page.click('.plan-result >> text=Put the drawing on the sheet >> nth=0');
-    await expect.poll(() => page.locator('.say').textContent()).toContain('drawing');
+    await expect.poll(() => page.locator('.say').textContent()).toBe('The drawing lies on the sheet.');
   });
 
   it('prints a shop card of one page', async () => {
-    const { words, pages } = await print(one.page, 'Print the shop card', 'A4', 'card-skull-a4');
+    const { words, pages, shortened } = await print(one.page, 'Print the shop card', 'A4', 'card-skull-a4');
     expect(pages).toBe(1);
     for (const part of ['INV 1204', 'skull', 'left', 'about 40.1 kg (35.5 to 46.9 kg)', 'a hoist', 'Really used'])
       expect(words).toContain(part);
     expect(words).toContain('=JACKET.PLAN(60,40,30,20');
+    expect(shortened).not.toContain('without-layout');
     for (const { text: whole } of CAUTIONS) expect(words).toContain(whole);
   });
 
