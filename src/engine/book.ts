@@ -154,23 +154,23 @@ function sheetCells(
   return rows;
 }
 
-/** All sheets are as large as the largest, since a formula may point at any of them. */
-function bookExtent(book: Book): Extent {
+/** All sheets are as large as the largest, since a formula may point at any of them. What is not calculated reaches nowhere. */
+function bookExtent(book: Book, kept: Kept): Extent {
   let lastRow = 0;
   let lastColumn = 0;
   const texts = new Set(book.names.map(({ text }) => text));
-  for (const { cells } of book.sheets)
+  for (const [index, { cells }] of book.sheets.entries())
     for (const { row, column, formula } of cells) {
       lastRow = Math.max(lastRow, row);
       lastColumn = Math.max(lastColumn, column);
-      if (formula !== undefined) texts.add(formula.text);
+      if (formula !== undefined && !kept.get(index)?.has(keyOf(row, column))) texts.add(formula.text);
     }
   return extent(texts, lastRow, lastColumn);
 }
 
 /** A workbook as data of the engine. */
 export function bookData(book: Book, id: string, kept: Kept): Partial<IWorkbookData> & { id: string } {
-  const size = bookExtent(book);
+  const size = bookExtent(book, kept);
   const sheets = book.sheets.map((sheet, index) => ({
     id: sheetId(index),
     name: sheet.name,

@@ -1,6 +1,7 @@
 /** A workbook file as the engine takes it: formulas in the form people type. */
 
 import { functions } from '../functions/index.ts';
+import { parseArea } from '../workbook/address.ts';
 import { type BookFormula, toEngine, type Workbook } from '../workbook/index.ts';
 import { typedName } from './adapter.ts';
 import type { Area, Book, SheetFormula, SheetValue } from './book.ts';
@@ -8,6 +9,9 @@ import { columnLetters, columnNumber } from './formula-text.ts';
 
 /** Full names of our functions, as formulas use them. */
 export const FUNCTION_NAMES: readonly string[] = functions.map(({ id }) => typedName(id));
+
+/** Longest name that spreadsheet programs take [characters]. From their published limits; a longer one keeps the engine busy for minutes. */
+const LONGEST_NAME = 255;
 
 /** Two numbers closer than this, as a share of the larger one, are the same: it is the rounding of another program's last digits. */
 export const SAME_NUMBER = 1e-12;
@@ -40,13 +44,16 @@ export function isSame(a: SheetValue, b: SheetValue): boolean {
   return a === b;
 }
 
+const isArea = (ref: string | undefined): ref is string =>
+  ref !== undefined && parseArea(ref.replaceAll('$', '')) !== undefined;
+
 function formulaOf(formula: BookFormula): SheetFormula {
   const text = toEngine(formula.text, FUNCTION_NAMES);
   if (formula.kind === 'array')
     return {
       text,
       fills: formula.dynamic ? 'dynamic' : 'area',
-      ...(formula.ref === undefined ? {} : { area: areaOf(formula.ref) }),
+      ...(isArea(formula.ref) ? { area: areaOf(formula.ref) } : {}),
     };
   return { text, fills: 'single', ...(formula.si === undefined ? {} : { group: `file ${formula.si}` }) };
 }
@@ -63,13 +70,15 @@ export function workbookBook(workbook: Workbook): Book {
       ).filter(({ value, formula }) => value !== null || formula !== undefined),
     })),
     names: workbook.names
-      .filter(({ name }) => !name.startsWith('_xlnm.'))
+      .filter(({ name }) => !name.startsWith('_xlnm.') && name.length <= LONGEST_NAME)
       .map(({ name, text, sheet }) => ({
         name,
         text: toEngine(text, FUNCTION_NAMES),
         ...(sheet === undefined ? {} : { sheet }),
       })),
-    tables: workbook.tables.map(({ ref, ...table }) => ({ ...table, area: areaOf(ref) })),
+    tables: workbook.tables
+      .filter(({ ref }) => isArea(ref))
+      .map(({ ref, ...table }) => ({ ...table, area: areaOf(ref) })),
     ...(workbook.date1904 ? { date1904: true } : {}),
   };
 }

@@ -24,6 +24,9 @@ export const MOST_ENTRIES = 20_000;
 /** Deepest nesting of elements in one part. Ours: workbook parts stay below 30. */
 export const DEEPEST_ELEMENT = 1_000;
 
+/** Most attributes of one element. Ours: the elements of workbooks have at most some sixty. */
+export const MOST_ATTRIBUTES = 1_000;
+
 /** Number of rows of a sheet. ECMA-376 part 1, 18.3.1.73. */
 export const ROWS = 1_048_576;
 

@@ -8,9 +8,15 @@ import { SharedFormulas } from './shared-formulas.ts';
 import { type RawCell, SheetRows } from './sheet-rows.ts';
 import type { BookCell, BookFormula, BookLayout } from './types.ts';
 
+/** Addresses and row numbers are shorter than this [characters]; what stands in their place may not be. */
+const LONGEST_PLACE = 20;
+
 /** The rows of a sheet, for one pass. */
 export const sheetRows = (parts: Parts, path: string): SheetRows =>
-  new SheetRows(parts.reader(path), (where) => parts.refuse(`is damaged: ${where} of its part ${path} cannot be read`));
+  new SheetRows(parts.reader(path), (where) => {
+    const place = where.length > LONGEST_PLACE ? `${where.slice(0, LONGEST_PLACE)}…` : where;
+    return parts.refuse(`is damaged: ${place} of its part ${path} cannot be read`);
+  });
 
 const KINDS: Readonly<Record<string, BookFormula['kind']>> = {
   array: 'array',

@@ -5,7 +5,7 @@
  * entities and numeric ones. Document types, and with them entity declarations, are refused.
  */
 
-import { DEEPEST_ELEMENT } from './limits.ts';
+import { DEEPEST_ELEMENT, MOST_ATTRIBUTES } from './limits.ts';
 
 /** What `next` has found. A self-closing element is an `open` followed by a `close`. */
 export type XmlEvent = 'open' | 'close' | 'text' | 'end';
@@ -240,6 +240,7 @@ export class XmlReader {
       const close = xml.indexOf(code === 34 ? '"' : "'", i + 1);
       if (close < 0) throw this.#refuse();
       const n = this.#attributeCount++;
+      if (n >= MOST_ATTRIBUTES) throw this.#refuse();
       this.#attributeNames[n] = attribute;
       this.#attributeSpans[2 * n] = i + 1;
       this.#attributeSpans[2 * n + 1] = close;

@@ -39,6 +39,9 @@ const isUnsafeName = (name: string): boolean =>
   /[\\:\0]/.test(name) ||
   name.split('/').some((step) => step === '..' || step === '.');
 
+/** Longest that an error's line is behind the file's name [characters]. */
+const LONGEST_LINE = 250;
+
 export class Zip {
   readonly #bytes: Uint8Array;
   readonly #fileName: string;
@@ -56,9 +59,12 @@ export class Zip {
     this.#readDirectory();
   }
 
-  /** An error whose line starts with the file's name. */
+  /** An error whose line starts with the file's name. What a file says of itself may be of any length and hold line ends. */
   refuse(what: string): WorkbookError {
-    return new WorkbookError(`${this.#fileName} ${what}`);
+    const line = what.replace(/\p{Cc}+/gu, ' ');
+    return new WorkbookError(
+      `${this.#fileName} ${line.length > LONGEST_LINE ? `${line.slice(0, LONGEST_LINE - 1)}…` : line}`,
+    );
   }
 
   #damaged(): WorkbookError {

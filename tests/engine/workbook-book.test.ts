@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { addressOf, areaOf, isSame, refOf, workbookBook } from '../../src/engine/workbook-book.ts';
 import { blankBook } from '../../src/workbench/blank-book.ts';
 import { Workbook } from '../../src/workbook/index.ts';
+import { book as bookBytes, bookParts } from '../workbook/make-book.ts';
 
 test('addresses and areas', () => {
   expect(areaOf('$B$2:C5')).toEqual({ firstRow: 2, firstColumn: 2, lastRow: 5, lastColumn: 3 });
@@ -53,4 +54,15 @@ test('formulas in the form people type, blank cells left out', () => {
     },
     { row: 1, column: 3, value: 6, formula: { text: 'SUM(A1:A3)', fills: 'single' } },
   ]);
+});
+
+test('an area that is none, and a name longer than any', () => {
+  const parts = bookParts('');
+  const names = `<definedNames><definedName name="${'n'.repeat(256)}">1</definedName><definedName name="m">2</definedName></definedNames>`;
+  const bytes = bookBytes('<row r="1"><c r="A1"><f t="array" ref="ZZZZ9:B">1+1</f></c></row>', {
+    'xl/workbook.xml': parts['xl/workbook.xml']!.replace('</workbook>', `${names}</workbook>`),
+  });
+  const { sheets, names: known } = workbookBook(Workbook.read(bytes));
+  expect(sheets[0]!.cells[0]!.formula).toEqual({ text: '1+1', fills: 'area' });
+  expect(known).toEqual([{ name: 'm', text: '2' }]);
 });

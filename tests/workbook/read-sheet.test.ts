@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { Workbook } from '../../src/workbook/workbook.ts';
-import { book } from './make-book.ts';
+import { book, refusal } from './make-book.ts';
 
 const layout = (inside: string) => Workbook.read(book(inside)).sheets[0]!.layout();
 
@@ -37,4 +37,11 @@ test('cells can be read more than once, and again after a change', () => {
   expect([values(), values()]).toEqual([[1], [1]]);
   workbook.patch('Sheet', new Map([['B1', { value: 2 }]]));
   expect(values()).toEqual([1, 2]);
+});
+
+test('an address of any length is told by its beginning', () => {
+  const workbook = Workbook.read(book(`<row r="1"><c r="${'A'.repeat(99)}1"/></row>`), 'book.xlsx');
+  expect(refusal(() => [...workbook.sheets[0]!.cells()])).toBe(
+    `book.xlsx is damaged: ${'A'.repeat(20)}… of its part xl/worksheets/sheet1.xml cannot be read`,
+  );
 });

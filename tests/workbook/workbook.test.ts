@@ -151,7 +151,15 @@ describe('the book around the cells', () => {
     expect(withTable.tables).toEqual([
       { name: 'Jackets', sheet: 'Sheet', ref: 'B2:C9', columns: ['Area', 'Two\nlines'], headerRows: 1, totalsRows: 1 },
     ]);
-    expect([withTable.macros, withTable.date1904]).toEqual([true, true]);
+    expect([withTable.macros, withTable.date1904, withTable.signed]).toEqual([true, true, false]);
+  });
+
+  test('a digital signature', () => {
+    const type = `${PACKAGE}/relationships/digital-signature/origin`;
+    const parts = bookParts('<sheetData/>');
+    const signature = `<Relationship Id="rId9" Type="${type}" Target="_xmlsignatures/origin.sigs"/></Relationships>`;
+    const signed = parts['_rels/.rels']!.replace('</Relationships>', signature);
+    expect(read(zipParts({ ...parts, '_rels/.rels': signed })).signed).toBe(true);
   });
 
   test('the strict edition', () => {

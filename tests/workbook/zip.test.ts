@@ -145,6 +145,11 @@ describe('refused in one line', () => {
       () => zipSync({ 'a.xml': strToU8('1'), 'A.xml': strToU8('2') }),
       'book.xlsx holds two parts called A.xml, so it is unclear which one counts',
     ],
+    [
+      'a name with a line end and of any length',
+      () => zipSync({ [`a\n${'b'.repeat(400)}`]: strToU8('1'), [`A\n${'b'.repeat(400)}`]: strToU8('2') }),
+      `book.xlsx holds two parts called A ${'b'.repeat(250 - 'holds two parts called A '.length - 1)}…`,
+    ],
     ...['../a.xml', 'x/../../a.xml', '/a.xml', 'x\\a.xml', 'C:a.xml', './a.xml'].map(
       (name): [string, () => Uint8Array, string] => [
         `name ${name}`,
