@@ -53,6 +53,10 @@ const ALLOWED: ReadonlySet<string> = new Set([
   ].map((name) => `sheet.command.${name}`),
 ]);
 
+/** Commands by which a person makes columns wider or rows higher. */
+const ONLY_A_VIEW =
+  /^sheet\.command\.(?:delta-column-width|delta-row-height|set-col-auto-width|set-row-height|set-worksheet-col-width)$/;
+
 const IN_A_SPREADSHEET = 'Do that in a spreadsheet program and open the file here again.';
 const FORMATS = `Formats stay as the file has them; only what stands in the cells can be changed here. ${IN_A_SPREADSHEET}`;
 
@@ -153,6 +157,7 @@ export function guard(options: GuardOptions): void {
     typed = event.value?.toPlainText().replace(/\r?\n$/, '');
   });
   api.addEvent(api.Event.BeforeCommandExecute, (event) => {
+    if (ONLY_A_VIEW.test(event.id)) say('Widths and heights change only the view here; the file keeps its own.');
     if (!isHeldBack(event.id)) return;
     event.cancel = true;
     say(reasonFor(event.id));

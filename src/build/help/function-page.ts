@@ -1,5 +1,6 @@
 /** The page of one function. */
 import { SETTINGS, type SettingKey } from '../../calculation/settings.ts';
+import { sectionDrawing } from '../../drawing/section.ts';
 import { guardOf, listed } from '../../functions/calling/arguments.ts';
 import { isCellError } from '../../functions/calling/cell.ts';
 import { DECIMAL_COMMA, syntaxText } from '../../functions/calling/formula-text.ts';
@@ -63,14 +64,31 @@ const resultText = (f: WorksheetFunction): string => {
   return `<p>${escaped(sentence(kind + result.what + (unit ? `, in ${unit}` : '')))}</p>`;
 };
 
-const formulaSection = ({ equation, math }: WorksheetFunction): string =>
+/** Functions that work out the section of the lower half. */
+const WITH_SECTION: ReadonlySet<string> = new Set(['STRENGTH', 'SAFETY_FACTOR', 'RIB_HEIGHT', 'LAYERS_NEEDED']);
+
+/** Narrow enough for a page of 320 px. */
+const SKETCH_WIDTH = 280;
+
+/** The sketch of the section with its letters, and what is on the safe side or left out. */
+const sectionSketch = (id: string): string => {
+  if (!WITH_SECTION.has(id)) return '';
+  const { svg, table } = sectionDrawing({ id: 'section', width: SKETCH_WIDTH });
+  const letters = table
+    .slice(1)
+    .map(([letter, meaning]) => `<dt>${escaped(String(letter))}</dt><dd>${escaped(String(meaning))}</dd>`);
+  return `<figure class="sketch">${svg}<figcaption>The section of the lower half</figcaption></figure><dl class="letters">${letters.join('')}</dl>
+<p>On the safe side: foot patches are not counted, Poisson’s ratio is that of the table, one foot is taken to carry half of the weight, and the strength is a published minimum. Left out: impact, creep, and the dropping of one end.</p>`;
+};
+
+const formulaSection = ({ id, equation, math }: WorksheetFunction): string =>
   equation === 'none'
     ? ''
     : `<h2>How is it calculated?</h2>
 ${(math ? mathLines(math) : [])
   .map((line, i) => `<div class="math" role="group" aria-label="Formula ${i + 1}" tabindex="0">${mathml(line)}</div>`)
   .join('\n')}
-<p class="in-words"><span class="faint">in words</span> ${escaped(closed(equation))}</p>`;
+<p class="in-words"><span class="faint">in words</span> ${escaped(closed(equation))}</p>${sectionSketch(id)}`;
 
 const slipSection = (f: WorksheetFunction): string => {
   const all = slips(f);
