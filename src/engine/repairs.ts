@@ -9,6 +9,7 @@ import { repairConvert } from './repairs/convert.ts';
 import { repairCriteria } from './repairs/criteria.ts';
 import { repairDates } from './repairs/dates.ts';
 import { repairNumbers } from './repairs/numbers.ts';
+import { repairReader } from './repairs/reader.ts';
 import { repairReferences } from './repairs/references.ts';
 import { repairSort } from './repairs/sort.ts';
 import { repairTables } from './repairs/tables.ts';
@@ -17,11 +18,12 @@ import { repairTexts } from './repairs/texts.ts';
 /**
  * Puts the repaired functions in place of the shipped ones. Call it after the first workbook was created, which restores those.
  *
- * Three repairs are for all engines of a process: what comparisons remember, tables of values, and references.
+ * Four repairs are for all engines of a process: what comparisons remember, tables of values, references, and how formulas are read.
  */
 export function repair(injector: Injector): void {
   const service = injector.get(IFunctionService);
   repairArrays();
+  repairReader();
   repairReferences(service);
   repairTables(injector);
   repairComparisons(service);

@@ -130,7 +130,7 @@ function cellsOf(reference: BaseReferenceObject): Cells {
 
 /** Blank cells of a whole column or row that lie beyond the engine's sheet. */
 function cellsBeyond(reference: BaseReferenceObject): number {
-  const [rows, columns] = [reference.getRowCount(), reference.getColumnCount()];
+  const [rows, columns] = sizeOf(reference);
   if (reference.isColumn()) return (LAST_ROW - rows) * columns;
   return reference.isRow() ? (LAST_COLUMN - columns) * rows : 0;
 }
@@ -158,8 +158,17 @@ function placesOf(pairs: readonly Pair[]): readonly number[] {
   return places;
 }
 
-const sameShape = (a: BaseReferenceObject, b: BaseReferenceObject): boolean =>
-  a.getRowCount() === b.getRowCount() && a.getColumnCount() === b.getColumnCount();
+/** Rows and columns of a reference. The engine counts no rows of a whole column, but knows where it ends here. */
+function sizeOf(reference: BaseReferenceObject): readonly [rows: number, columns: number] {
+  const { startRow, endRow, startColumn, endColumn } = reference.getRangePosition();
+  return [endRow - startRow + 1, endColumn - startColumn + 1];
+}
+
+function sameShape(a: BaseReferenceObject, b: BaseReferenceObject): boolean {
+  const [rows, columns] = sizeOf(a);
+  const [otherRows, otherColumns] = sizeOf(b);
+  return rows === otherRows && columns === otherColumns;
+}
 
 type Summary = (numbers: readonly number[]) => BaseValueObject;
 
@@ -188,12 +197,13 @@ function summarised(target: BaseReferenceObject, places: readonly number[], summ
 function ofSize(target: BaseReferenceObject, range: BaseReferenceObject): BaseReferenceObject {
   if (sameShape(target, range)) return target;
   const { startRow, startColumn } = target.getRangePosition();
+  const [rows, columns] = sizeOf(range);
   const resized = new RangeReferenceObject(
     {
       startRow,
       startColumn,
-      endRow: startRow + range.getRowCount() - 1,
-      endColumn: startColumn + range.getColumnCount() - 1,
+      endRow: startRow + rows - 1,
+      endColumn: startColumn + columns - 1,
     },
     target.getSheetId(),
     target.getUnitId(),
