@@ -25,6 +25,11 @@ export async function main(args: readonly string[]): Promise<never> {
     return end(2);
   }
   silenceEngine();
+  // The engine leaves some of its exceptions to nobody.
+  process.on('uncaughtException', () => {
+    output.error(`${args[0]} could not be finished. Nothing was written.`);
+    process.exit(2);
+  });
   return end(await run(args.slice(1), output));
 }
 

@@ -1,8 +1,5 @@
 /** `npm run rows -- IN OUT`: one row of results for each specimen of a file, however long it is. */
-import { randomBytes } from 'node:crypto';
 import { createReadStream } from 'node:fs';
-import { type FileHandle, open, rename, unlink } from 'node:fs/promises';
-import { basename, dirname, join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { isFault } from '../calculation/result.ts';
 import { counted } from '../functions/calling/arguments.ts';
@@ -13,6 +10,8 @@ import { isUnitSystem, type ReadSettings, readSettings } from '../functions/call
 import { reasonOf, valueError } from '../functions/calling/reasons.ts';
 import { type TableCell, tableCells } from '../functions/calling/tables.ts';
 import type { UnitSystem } from '../functions/calling/units.ts';
+import { WorkbookError } from '../workbook/workbook-error.ts';
+import { type Put, writePieces } from '../workbook/write-beside.ts';
 import { CsvError, CsvReader, LINE_END } from './csv.ts';
 import { cellOf, fieldOf } from './csv-cells.ts';
 import { type Output, terminal } from './output.ts';
@@ -132,7 +131,7 @@ class Lines {
 const line = (cells: readonly TableCell[], system: UnitSystem): string =>
   `${tableCells([cells], system)[0]!.map(fieldOf).join(',')}${LINE_END}`;
 
-const calculate = async (input: string, settings: ReadSettings, file: FileHandle, output: Output): Promise<Counts> => {
+const calculate = async (input: string, settings: ReadSettings, put: Put, output: Output): Promise<Counts> => {
   const lines = new Lines(settings, input);
   let text = '';
   let shown = 0;
@@ -140,7 +139,7 @@ const calculate = async (input: string, settings: ReadSettings, file: FileHandle
     for (const record of records) {
       text += lines.of(record);
       if (text.length >= WRITE_SIZE) {
-        await file.appendFile(text);
+        await put(text);
         text = '';
       }
       if (lines.counts.rows - shown >= PROGRESS_STEP) {
@@ -150,42 +149,20 @@ const calculate = async (input: string, settings: ReadSettings, file: FileHandle
     }
   }
   if (text === '' && lines.counts.rows === 0) throw new FileError(`${input} is empty; give rows of specimens.`);
-  await file.appendFile(text);
+  await put(text);
   return lines.counts;
 };
 
-/** Writes to a file beside, which gets its name when it is whole. */
-const writeBeside = async <T>(path: string, write: (file: FileHandle) => Promise<T>): Promise<T> => {
-  const beside = join(dirname(path), `.${basename(path)}.${randomBytes(6).toString('hex')}.part`);
-  /** People know the file by its own name. */
-  const named = (error: NodeJS.ErrnoException): never => {
-    if (error.code === 'ENOENT') throw new FileError(`${path} cannot be written: its folder is not there.`);
-    throw Object.assign(error, { path });
-  };
-  const file = await open(beside, 'wx').catch(named);
-  try {
-    const answer = await write(file);
-    await file.sync();
-    await file.close();
-    await rename(beside, path).catch(named);
-    return answer;
-  } catch (error) {
-    await file.close().catch(() => undefined);
-    await unlink(beside).catch(() => undefined);
-    throw error;
-  }
-};
-
-/** What is wrong with a file, in one line; nothing for a fault of our own. */
+/** What is wrong with a file, in one line; nothing where it is no matter of files. */
 const fileFault = (error: unknown, input: string): string | undefined => {
   if (error instanceof FileError) return error.message;
+  if (error instanceof WorkbookError) return `${error.message}.`;
   if (error instanceof CsvError) return `${input}, ${error.message}.`;
   const { code, path } = error as NodeJS.ErrnoException;
   const file = path ?? input;
   if (code === 'ENOENT') return `${file} is not there.`;
   if (code === 'EISDIR') return `${file} is a folder; name a file.`;
   if (code === 'EACCES' || code === 'EPERM' || code === 'EROFS') return `${file} may not be read or written.`;
-  if (code === 'ENOSPC') return `There is no room left for the file that was to be written.`;
   return code === undefined ? undefined : `${file} cannot be read or written (${code}).`;
 };
 
@@ -231,13 +208,12 @@ export async function rows(args: readonly string[], output: Output): Promise<num
   }
   try {
     const settings = await settingsFrom(given.settings);
-    const counts = await writeBeside(target, (file) => calculate(input, settings, file, output));
+    const counts = await writePieces(target, (put) => calculate(input, settings, put, output));
     output.out(`rows: ${counts.rows}\nblank: ${counts.blank}\nwith a note: ${counts.noted}`);
     return 0;
   } catch (error) {
     const text = fileFault(error, input);
-    if (text === undefined) throw error;
-    output.error(text);
+    output.error(text ?? `${input} holds something that cannot be calculated here. Nothing was written.`);
     return 2;
   }
 }

@@ -1,9 +1,9 @@
 /** Which formulas of a workbook cannot be relied on here, and why. */
 
+import { beyondLimits } from './beyond-limits.ts';
 import { type Book, cellCount, keyOf, type Name, type SheetFormula, type Table } from './book.ts';
-import { SPARE_COLUMNS, SPARE_ROWS } from './extent.ts';
 import { forEngine } from './for-engine.ts';
-import { seenFrom, sheetIn, spanOf, type Token, tokens } from './formula-text.ts';
+import { seenFrom, sheetIn, type Token, tokens } from './formula-text.ts';
 import { countedFrom1904, type Knows, notCheckedReason } from './not-checked.ts';
 import { unreadable } from './syntax.ts';
 import { readTableReference } from './table-reference.ts';
@@ -12,40 +12,8 @@ import { takenNames } from './taken-names.ts';
 /** Reasons by sheet number, then by cell. */
 type Reasons = Map<number, Map<string, string>>;
 
-/** Longest formula that spreadsheet programs take [characters], and how deep its calls may be nested. From their published limits. */
-const LONGEST_FORMULA = 8192;
-const DEEPEST_BRACKET = 64;
-
-/** Most cells that one reference may hold. Ours: nine whole columns, or a thousand of them as far as they are filled. */
-const MOST_CELLS = 10_000_000;
-
 /** Most cells that one array formula may fill. Ours: each of them is kept by itself. */
 const MOST_FILLED = 1_000_000;
-
-const tooManyCells = (what: string): string =>
-  `${what} holds more than 10 million cells, which is more than is looked at here`;
-
-/** A reference that holds more cells than a machine can walk through. Of whole columns and rows the engine has as many cells as it needs. */
-function hugeReference(text: string): string | undefined {
-  for (const token of tokens(text)) {
-    if (token.kind !== 'reference' || !token.text.includes(':')) continue;
-    const { rows, columns } = spanOf(token.text);
-    if ((rows ?? SPARE_ROWS) * (columns ?? SPARE_COLUMNS) > MOST_CELLS) return tooManyCells(token.text);
-  }
-  return undefined;
-}
-
-/** Formulas that no spreadsheet program would take. They can exhaust the engine, which reads them by recursion. */
-function beyondLimits(text: string): string | undefined {
-  if (text.length > LONGEST_FORMULA) return `the formula is longer than ${LONGEST_FORMULA} characters`;
-  let depth = 0;
-  for (const token of tokens(text)) {
-    if (token.text === '(') depth += 1;
-    else if (token.text === ')') depth -= 1;
-    if (depth > DEEPEST_BRACKET) return `the formula has more than ${DEEPEST_BRACKET} brackets inside each other`;
-  }
-  return hugeReference(text);
-}
 
 /** Why the text of a formula cannot be relied on, wherever it stands in the workbook. */
 type TextReason = (text: string) => string | undefined;

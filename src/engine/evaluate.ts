@@ -3,6 +3,7 @@
 import { type Answer, CellError, type ErrorCode } from '../functions/calling/cell.ts';
 import { nearestName } from '../functions/calling/names.ts';
 import { type EngineFunction, typedName } from './adapter.ts';
+import { beyondLimits } from './beyond-limits.ts';
 import { createEngine, type Engine, emptyBook } from './engine.ts';
 import { extent } from './extent.ts';
 import { forEngine } from './for-engine.ts';
@@ -57,14 +58,15 @@ function otherSheet(formula: string): string | undefined {
 }
 
 async function evaluateOne(engine: Engine, formula: string, names: Names): Promise<Evaluated> {
-  const fault = unreadable(formula);
+  const fault = beyondLimits(formula) ?? unreadable(formula);
   if (fault !== undefined) return { formula, unreadable: fault };
   const written = forEngine(formula);
   const sheet = otherSheet(written);
   if (sheet !== undefined)
     return { formula, answer: new CellError('#REF!', `there is no sheet ${sheet}; here is only ${ONLY_SHEET}`) };
   const reason = notCheckedReason(written, names.knows);
-  const answer = await engine.evaluate(written);
+  // The engine answers some formulas that it cannot read with an exception.
+  const answer = await engine.evaluate(written).catch(() => undefined);
   if (answer === undefined) return { formula, unreadable: reason ?? 'this engine cannot read it' };
   const explain = <T>(cell: T): T | CellError => (cell instanceof CellError ? withReason(cell, written, names) : cell);
   const explained = Array.isArray(answer) ? answer.map((row) => row.map(explain)) : explain(answer);

@@ -17,31 +17,44 @@ const REASONS: Readonly<Record<string, string>> = {
   EISDIR: 'a folder has that name. Choose another name',
 };
 
+/** The error of a disk as one plain line about the file that people know. */
+const refused =
+  (path: string) =>
+  (error: unknown): never => {
+    const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+    throw new WorkbookError(`${basename(path)} could not be written: ${REASONS[code] ?? `the disk answered ${code}`}`);
+  };
+
+/** Puts one more piece into the file. */
+export type Put = (piece: string | Uint8Array) => Promise<void>;
+
 /**
- * Writes a new file beside `path` and then gives it that name, so that `path` is the old file or the new one and never half of either.
- * The file's permissions stay. Throws a `WorkbookError` with one plain line.
+ * Writes a new file beside `path`, piece by piece, and then gives it that name, so that `path` is the old file or the new one and never half
+ * of either. The file's permissions stay. Throws a `WorkbookError` with one plain line where the disk fails; what `write` throws comes through.
  */
-export async function writeBeside(path: string, bytes: Uint8Array): Promise<void> {
+export async function writePieces<T>(path: string, write: (put: Put) => Promise<T>): Promise<T> {
   // A link stays a link: the file it points to is replaced.
   const target = await realpath(path).catch(() => path);
   const beside = join(dirname(target), `.${basename(target)}.${randomBytes(6).toString('hex')}.part`);
+  const fail = refused(path);
+  const mode = await stat(target).then(
+    (old) => old.mode & 0o777,
+    () => undefined,
+  );
+  const file = await open(beside, 'wx', mode ?? 0o666).catch(fail);
   try {
-    const mode = await stat(target).then(
-      (old) => old.mode & 0o777,
-      () => undefined,
-    );
-    const file = await open(beside, 'wx', mode ?? 0o666);
-    try {
-      if (mode !== undefined) await file.chmod(mode);
-      await file.writeFile(bytes);
-      await file.sync();
-    } finally {
-      await file.close();
-    }
-    await rename(beside, target);
+    if (mode !== undefined) await file.chmod(mode).catch(fail);
+    const answer = await write((piece) => file.appendFile(piece).catch(fail));
+    await file.sync().catch(fail);
+    await file.close().catch(fail);
+    await rename(beside, target).catch(fail);
+    return answer;
   } catch (error) {
+    await file.close().catch(() => undefined);
     await unlink(beside).catch(() => undefined);
-    const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-    throw new WorkbookError(`${basename(path)} could not be written: ${REASONS[code] ?? `the disk answered ${code}`}`);
+    throw error;
   }
 }
+
+/** Writes a file whole, as `writePieces` does. */
+export const writeBeside = (path: string, bytes: Uint8Array): Promise<void> => writePieces(path, (put) => put(bytes));

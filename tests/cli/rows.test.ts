@@ -156,7 +156,7 @@ describe('files that cannot be read or written: status 2, one line, and nothing 
     [
       'no folder to write to',
       () => [put('in.csv', good), path('none/o.csv')],
-      '/none/o.csv cannot be written: its folder is not there.',
+      'o.csv could not be written: its folder does not exist. Make the folder first.',
     ],
     [
       'a folder in the way',
@@ -164,7 +164,7 @@ describe('files that cannot be read or written: status 2, one line, and nothing 
         mkdirSync(path('way'), { recursive: true });
         return [put('in.csv', good), path('way')];
       },
-      '/way is a folder; name a file.',
+      'way could not be written: a folder has that name. Choose another name.',
     ],
     [
       'the same file',

@@ -73,3 +73,17 @@ test('many formulas, each on its own', async () => {
     { answer: 2 },
   ]);
 });
+
+test.each(['LAMBDA(x,x(x))(LAMBDA(x,x(x)))', `${'LET(x,1,'.repeat(60)}x${')'.repeat(60)}`])(
+  'the engine reads %.30s with an exception: it cannot be read',
+  async (formula) => {
+    expect(await evaluate(formula)).toEqual({ formula, unreadable: expect.any(String) });
+  },
+);
+
+test('a formula beyond all limits cannot be read', async () => {
+  expect(await evaluate('SUM(A:XFD)')).toEqual({
+    formula: 'SUM(A:XFD)',
+    unreadable: 'A:XFD holds more than 10 million cells, which is more than is looked at here',
+  });
+});
