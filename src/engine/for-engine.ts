@@ -14,9 +14,19 @@ import { bare, columnLetters, endsOf, functionName, type Token, tokens } from '.
 /** Spreadsheet programs keep so many digits of a typed number. */
 const DIGITS = 15;
 
+/** A typed number with the digits beyond the 15th made 0, which is what spreadsheet programs do. Zeros in front are no digits. */
+function cutDigits(text: string): string {
+  let digits = 0;
+  return text.replace(/\d/g, (digit) => {
+    if (digit !== '0' || digits > 0) digits += 1;
+    return digits > DIGITS ? '0' : digit;
+  });
+}
+
 function plainNumber(text: string, inArray: boolean): string {
   if (!/e/i.test(text) && text.replace(/\D/g, '').length <= DIGITS) return text;
-  const value = Number(Number(text).toPrecision(DIGITS));
+  const [typed = '', power = '0'] = text.split(/e/i);
+  const value = Number(`${cutDigits(typed)}e${power}`);
   const plain = String(value);
   if (!plain.includes('e') || inArray) return plain;
   const [mantissa, exponent] = plain.split('e');

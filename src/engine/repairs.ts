@@ -8,6 +8,7 @@ import { repairConditions } from './repairs/conditions.ts';
 import { repairConvert } from './repairs/convert.ts';
 import { repairCriteria } from './repairs/criteria.ts';
 import { repairDates } from './repairs/dates.ts';
+import { repairLookups } from './repairs/lookups.ts';
 import { repairNumbers } from './repairs/numbers.ts';
 import { repairReader } from './repairs/reader.ts';
 import { repairReferences } from './repairs/references.ts';
@@ -31,6 +32,7 @@ export function repair(injector: Injector): void {
   repairConvert(service);
   repairCriteria(service);
   repairDates(service);
+  repairLookups(service);
   repairNumbers(service);
   repairSort(service);
   repairTexts(service);

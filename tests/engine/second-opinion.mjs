@@ -170,6 +170,9 @@ const isSame = (a, b) => {
   return Math.abs(x - y) <= TOLERANCE * Math.max(1, Math.abs(x), Math.abs(y));
 };
 
+/** What it answers to functions that it does not have, and to calls of a LAMBDA. */
+const NOT_KNOWN = /^(?:(?:#NAME\?|Err:509)[,;]?)+$/;
+
 /** That program shows a text's truth value and a number where it has no type of its own: `TRUE` is its 1. */
 const asNumber = (value) => (value === 'TRUE' ? '1' : value === 'FALSE' ? '0' : value);
 
@@ -179,7 +182,7 @@ function opinion({ answer }, i, values) {
   const agrees = shape.every((line, r) => line.every((value, c) => isSame(asNumber(got[r][c]), asNumber(value))));
   if (agrees) return 'agrees';
   const shown = got.map((line) => line.map((value) => value ?? '').join(',')).join(';');
-  return shown === '#NAME?' || /^(?:#NAME\?[,;]?)+$/.test(shown) ? 'cannot say' : `differs: ${shown}`;
+  return NOT_KNOWN.test(shown) ? 'cannot say' : `differs: ${shown}`;
 }
 
 const [heading, ...lines] = readFileSync(ANSWERS, 'utf8').trimEnd().split('\n');

@@ -96,17 +96,36 @@ export function lifted(values: readonly BaseValueObject[], one: Calculate): Base
 /** The same table with each value changed. */
 export const mapped = (value: BaseValueObject, one: Calculate): BaseValueObject => lifted([value], one);
 
+/** A value, or the values of the cells that a reference points at. */
+export const asValue = (value: BaseValueObject): BaseValueObject =>
+  isReference(value as FunctionVariantType) ? (value as unknown as BaseReferenceObject).toArrayValueObject() : value;
+
 /** The first of the values that is an error. */
 export const errorIn = (values: readonly BaseValueObject[]): BaseValueObject | undefined =>
   values.find((value) => value.isError());
 
 export const faulty = (code: ErrorType): BaseValueObject => ErrorValueObject.create(code);
 
+/** Digits that spreadsheet programs show of a number, and the longest number that they write without an exponent [characters]. */
+const DIGITS = 15;
+const LONGEST_NUMBER = 21;
+
+/** A number as text, as `&` writes it: 15 digits, an exponent only where it would be long. */
+export function numberText(x: number): string {
+  const [mantissa = '', exponent] = String(Number(x.toPrecision(DIGITS))).split('e');
+  if (exponent === undefined) return mantissa;
+  const places = Number(exponent);
+  const sign = x < 0 ? '-' : '';
+  const digits = mantissa.replace(/[-.]/g, '');
+  if (places < 0 && digits.length - places < LONGEST_NUMBER) return `${sign}0.${'0'.repeat(-places - 1)}${digits}`;
+  return `${mantissa}E${places < 0 ? '-' : '+'}${String(Math.abs(places)).padStart(2, '0')}`;
+}
+
 /** A value as text, as `&` writes it. */
 export function textOf(value: BaseValueObject): string {
   if (value.isNull()) return '';
   if (value.isBoolean()) return value.getValue() ? 'TRUE' : 'FALSE';
-  return String(value.getValue());
+  return value.isNumber() ? numberText(Number(value.getValue())) : String(value.getValue());
 }
 
 /** A value as a number, texts that read as one too. NaN where it is none. */

@@ -41,7 +41,7 @@ export function repairArrays(): void {
     const rows = typedRows(raw);
     this._rowCount = rows.length;
     this._columnCount = Math.max(...rows.map((row) => row.length));
-    return rows.map((row) => row.map((piece) => ValueObjectFactory.create(piece)));
+    return rows.map((row) => row.map((piece) => ValueObjectFactory.create(piece, true)));
   };
   inside._batchOperator = function batchOperator(this: Inside, other, ...how) {
     const result = operate.call(this, other, ...how);

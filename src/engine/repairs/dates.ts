@@ -6,6 +6,7 @@ import { amend, errorIn, faulty, lifted, numberOf, OneByOne } from './amend.ts';
 /** Serial number of 1 January 1970. */
 const UNIX_EPOCH = 25_569;
 const DAY_THAT_NEVER_WAS = 60;
+const LEAP_DAY = 29;
 const MILLISECONDS_OF_A_DAY = 86_400_000;
 const SECONDS_OF_A_DAY = 86_400;
 /** 31 December 9999. */
@@ -46,11 +47,32 @@ export function daySerial(year: number, month: number, day: number): number {
   return serial >= 0 && serial <= LAST_DAY ? serial : Number.NaN;
 }
 
+/** A text that reads as a date or time, as its number. */
+function dated(value: BaseValueObject): BaseValueObject {
+  if (!value.isString()) return value;
+  const number = numberOf(value);
+  return Number.isNaN(number) ? value : NumberValueObject.create(number);
+}
+
+const DATED: readonly string[] = [
+  ...['WEEKDAY', 'WEEKNUM', 'ISOWEEKNUM', 'EOMONTH', 'DAYS', 'DAYS360', 'DATEDIF', 'YEARFRAC', 'NETWORKDAYS'],
+  ...['NETWORKDAYS.INTL', 'WORKDAY', 'WORKDAY.INTL', 'HOUR', 'MINUTE'],
+];
+
+const isBeyond = (value: BaseValueObject): boolean => value.isNumber() && !(Number(value.getValue()) < LAST_DAY + 1);
+
+/** A time as part of a day; hours, minutes and seconds may each be too large, or too small as long as the time is not. */
+function timeOf(...parts: BaseValueObject[]): number {
+  const [hours = 0, minutes = 0, seconds = 0] = parts.map((part) => Math.trunc(numberOf(part)));
+  const total = hours * 3600 + minutes * 60 + seconds;
+  return total >= 0 ? (total % SECONDS_OF_A_DAY) / SECONDS_OF_A_DAY : Number.NaN;
+}
+
 const secondOf = (serial: number): number => Math.round((serial - Math.floor(serial)) * SECONDS_OF_A_DAY) % 60;
 
 /**
- * As shipped EDATE runs over the end of a short month (one month after 31 January is 3 March), DATE and DAY do not know 29 February 1900, DATE refuses
- * the years 1899 and 0 to 1898 alike in their own ways, and SECOND cuts parts of a second off instead of rounding.
+ * As shipped EDATE runs over the end of a short month (one month after 31 January is 3 March), DATE and DAY do not know 29 February 1900, DATE does
+ * not take the year 1899 for 3799, days after the year 9999 have a year, few functions read a date such as "15 Mar 2023", TIME refuses minutes below 0, and SECOND cuts parts of a second off.
  */
 export function repairDates(service: IFunctionService): void {
   service.registerExecutors(new OneByOne('EDATE', 2, 2, later));
@@ -68,15 +90,43 @@ export function repairDates(service: IFunctionService): void {
           return NumberValueObject.create(serial, answer.getPattern());
         }),
   );
+  for (const name of ['YEAR', 'MONTH'])
+    amend(
+      service,
+      name,
+      (shipped) => (value) =>
+        lifted([value], (one) => (isBeyond(dated(one)) ? faulty(ErrorType.NUM) : shipped(dated(one)))),
+    );
+  for (const name of DATED)
+    amend(
+      service,
+      name,
+      (shipped) =>
+        (...values) =>
+          shipped(...values.map((value) => (value.isString() ? dated(value) : value))),
+    );
+  amend(
+    service,
+    'TIME',
+    (shipped) =>
+      (...values) =>
+        lifted(values, (...parts) => {
+          const answer = shipped(...parts);
+          if (errorIn(parts) !== undefined || parts.some((part) => Number.isNaN(numberOf(part)))) return answer;
+          const time = timeOf(...parts);
+          return Number.isNaN(time) ? faulty(ErrorType.NUM) : NumberValueObject.create(time, answer.getPattern());
+        }),
+  );
   amend(
     service,
     'DAY',
     (shipped) => (value) =>
-      lifted([value], (one) =>
-        one.isNumber() && Math.floor(Number(one.getValue())) === DAY_THAT_NEVER_WAS
-          ? NumberValueObject.create(29)
-          : shipped(one),
-      ),
+      lifted([value], (one) => {
+        const date = dated(one);
+        if (isBeyond(date)) return faulty(ErrorType.NUM);
+        const isLeapDay = date.isNumber() && Math.floor(Number(date.getValue())) === DAY_THAT_NEVER_WAS;
+        return isLeapDay ? NumberValueObject.create(LEAP_DAY) : shipped(date);
+      }),
   );
   amend(
     service,

@@ -6,60 +6,21 @@ import {
   type BaseValueObject,
   ErrorType,
   type IFunctionService,
+  NullValueObject,
   NumberValueObject,
 } from '@univerjs/engine-formula';
-import { amend, asArray, errorIn, faulty, mapped, numberOf, OneByOne, table } from './amend.ts';
+import { amend, asArray, errorIn, faulty, mapped, numberOf, table } from './amend.ts';
 
 const textAsZero = (value: BaseValueObject): BaseValueObject =>
   value.isString() ? NumberValueObject.create(0) : value;
+
+const noText = (value: BaseValueObject): BaseValueObject =>
+  value.isString() || value.isBoolean() ? NullValueObject.create() : value;
 
 const shape = (value: BaseValueObject): string => {
   const array = asArray(value);
   return array === undefined ? '1 1' : `${array.getRowCount()} ${array.getColumnCount()}`;
 };
-
-/** The payments of a loan at a rate: 0 at the right rate. */
-function balance(rate: number, periods: number, payment: number, present: number, future: number, early: number) {
-  if (Math.abs(rate) < 1e-12) return present + payment * periods + future;
-  const growth = (1 + rate) ** periods;
-  return present * growth + (payment * (1 + rate * early) * (growth - 1)) / rate + future;
-}
-
-const MOST_STEPS = 200;
-
-/** Halves an interval in which the sign changes, from the guess outwards. */
-function rateOf(of: (rate: number) => number, guess: number): number | undefined {
-  for (let width = 0.01; width < 1e4; width *= 1.6) {
-    let [low, high] = [Math.max(-0.999_999, guess - width), guess + width];
-    let atLow = of(low);
-    if (!(atLow * of(high) <= 0)) continue;
-    for (let step = 0; step < MOST_STEPS && high - low > 1e-16 * Math.abs(high); step += 1) {
-      const middle = (low + high) / 2;
-      const value = of(middle);
-      if (value === 0) return middle;
-      if (atLow * value < 0) high = middle;
-      else {
-        low = middle;
-        atLow = value;
-      }
-    }
-    return (low + high) / 2;
-  }
-  return undefined;
-}
-
-const DEFAULT_GUESS = 0.1;
-
-function rate(...values: BaseValueObject[]): BaseValueObject {
-  const error = errorIn(values);
-  if (error !== undefined) return error;
-  const [periods = 0, payment = 0, present = 0, future = 0, type = 0, guess = DEFAULT_GUESS] = values.map(numberOf);
-  if ([periods, payment, present, future, type, guess].some(Number.isNaN)) return faulty(ErrorType.VALUE);
-  if (!(periods > 0)) return faulty(ErrorType.NUM);
-  const early = type === 0 ? 0 : 1;
-  const found = rateOf((x) => balance(x, periods, payment, present, future, early), guess);
-  return found === undefined ? faulty(ErrorType.NUM) : NumberValueObject.create(found);
-}
 
 const keyOf = (value: BaseValueObject | null | undefined): string => {
   if (value === null || value === undefined || value.isNull()) return '';
@@ -104,8 +65,16 @@ class Unique extends BaseFunction {
   }
 }
 
+/** Functions that pass over the texts of a list, also those that read as a number. */
+const NUMBERS_ALONE: readonly string[] = [
+  ...['MEDIAN', 'GEOMEAN', 'HARMEAN', 'DEVSQ', 'SKEW', 'SKEW.P', 'KURT', 'TRIMMEAN', 'PERCENTRANK', 'PERCENTRANK.INC'],
+  ...['PERCENTRANK.EXC', 'FREQUENCY', 'CORREL', 'PEARSON', 'RSQ', 'SLOPE', 'INTERCEPT', 'STEYX', 'FORECAST'],
+  ...['FORECAST.LINEAR', 'COVAR', 'COVARIANCE.P', 'COVARIANCE.S', 'NPV', 'IRR', 'MIRR', 'T.TEST', 'TTEST', 'F.TEST'],
+  ...['FTEST', 'Z.TEST', 'ZTEST', 'AVEDEV', 'MODE', 'MODE.SNGL', 'MODE.MULT'],
+];
+
 /**
- * As shipped AVERAGEA reads the texts of a list as numbers, SUMPRODUCT takes lists of several lengths, RATE does not find most rates, and UNIQUE tells
+ * As shipped AVERAGEA and many functions of statistics read the texts of a list as numbers, SUMPRODUCT takes lists of several lengths, and UNIQUE tells
  * letter case apart.
  */
 export function repairNumbers(service: IFunctionService): void {
@@ -116,6 +85,14 @@ export function repairNumbers(service: IFunctionService): void {
       (...values) =>
         shipped(...values.map((value) => (value instanceof ArrayValueObject ? mapped(value, textAsZero) : value))),
   );
+  for (const name of NUMBERS_ALONE)
+    amend(
+      service,
+      name,
+      (shipped) =>
+        (...values) =>
+          shipped(...values.map((value) => (value instanceof ArrayValueObject ? mapped(value, noText) : value))),
+    );
   amend(
     service,
     'SUMPRODUCT',
@@ -125,5 +102,5 @@ export function repairNumbers(service: IFunctionService): void {
           ? faulty(ErrorType.VALUE)
           : shipped(...values),
   );
-  service.registerExecutors(new OneByOne('RATE', 3, 6, rate), new Unique('UNIQUE'));
+  service.registerExecutors(new Unique('UNIQUE'));
 }

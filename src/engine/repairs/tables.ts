@@ -1,15 +1,19 @@
 /** References into tables. */
 
 import type { Injector } from '@univerjs/core';
-import { type ISuperTableService, ReferenceNodeFactory } from '@univerjs/engine-formula';
+import { ErrorType, type ISuperTableService, ReferenceNodeFactory } from '@univerjs/engine-formula';
 import { readTableReference, rowsOfSections, type TableRows } from '../table-reference.ts';
+import { faulty } from './amend.ts';
 
 /** A table as the engine keeps it, with the rows that it does not ask for. */
 export type KnownTable = Parameters<ISuperTableService['registerTable']>[2] & { readonly rows?: TableRows };
 
 /** What the engine keeps to itself of a reference into a table. */
 interface Node {
+  execute(): void;
+  setValue(value: unknown): void;
   readonly _tableReferenceObject?: {
+    getCurrentRow(): number | undefined;
     setRangeData(range: { startRow: number; endRow: number; startColumn: number; endColumn: number }): void;
     _isCurrentRowForRange: boolean;
   };
@@ -40,9 +44,21 @@ function columnOf({ titleMap }: KnownTable, heading: string): number | undefined
   return undefined;
 }
 
+/** The row of the formula's own cell, which has to be one of the table's. */
+function onlyInside(node: Node, rows: TableRows): void {
+  const object = node._tableReferenceObject!;
+  object._isCurrentRowForRange = true;
+  const execute = node.execute.bind(node);
+  node.execute = () => {
+    execute();
+    const row = object.getCurrentRow();
+    if (row !== undefined && !(row >= rows.first && row <= rows.last)) node.setValue(faulty(ErrorType.VALUE));
+  };
+}
+
 /**
- * As shipped a table and its columns are known by the very letters of their names, a totals row is taken for data, and several sections at once are not
- * read.
+ * As shipped a table and its columns are known by the very letters of their names, a totals row is taken for data, several sections at once are not
+ * read, and the row of a cell beside the table is as good as another.
  */
 export function repairTables(injector: Injector): void {
   const factory = injector.get(ReferenceNodeFactory) as unknown as Factory & { readonly areRepaired?: true };
@@ -72,7 +88,7 @@ export function repairTables(injector: Injector): void {
       startColumn: first === undefined ? startColumn : startColumn + Math.min(first, last!),
       endColumn: first === undefined ? endColumn : startColumn + Math.max(first, last!),
     });
-    object._isCurrentRowForRange = reference.sections.includes('#this row');
+    if (reference.sections.includes('#this row')) onlyInside(node!, table.rows);
     return node;
   };
 }
