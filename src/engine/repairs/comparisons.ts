@@ -1,13 +1,15 @@
 /** Comparisons of values. */
 
 import {
+  type ArrayValueObject,
   type BaseFunction,
   type BaseValueObject,
   BooleanValueObject,
   CELL_INVERTED_INDEX_CACHE,
   type IFunctionService,
+  NullValueObject,
 } from '@univerjs/engine-formula';
-import { amend, lifted } from './amend.ts';
+import { amend, asArray, lifted, table } from './amend.ts';
 
 const collator = new Intl.Collator('en', { sensitivity: 'accent' });
 
@@ -46,7 +48,8 @@ function textOrder(a: string, b: string): number {
 
 /** Below, equal or above 0 as the first value comes before, with or after the second. */
 export function order(a: BaseValueObject, b: BaseValueObject): number {
-  const [left, right] = [plain(a, b), plain(b, a)];
+  const left = plain(a, b);
+  const right = plain(b, a);
   if (typeof left === 'string' && typeof right === 'string') return textOrder(left, right);
   if (typeof left === 'number' && typeof right === 'number') return numberOrder(left, right);
   if (typeof left === typeof right) return Number(left) - Number(right);
@@ -76,10 +79,24 @@ export function repairComparisons(service: IFunctionService): void {
     (executor as BaseFunction & { setCompareType(sign: string): void }).setCompareType = (sign) => {
       holds = HOLDS[sign.trim()] ?? HOLDS['=']!;
     };
-    return (left, right) =>
-      lifted([left, right], (a, b) => {
-        if (a.isError()) return a;
-        return b.isError() ? b : BooleanValueObject.create(holds(order(a, b)));
-      });
+    const compared = (a: BaseValueObject, b: BaseValueObject): BaseValueObject => {
+      if (a.isError()) return a;
+      return b.isError() ? b : BooleanValueObject.create(holds(order(a, b)));
+    };
+    return (left, right) => {
+      const [lefts, rights] = [asArray(left), asArray(right)];
+      // The usual case, a list and one value, is worth a way of its own: lists can be long.
+      if (lefts !== undefined && rights === undefined) return eachOf(lefts, (cell) => compared(cell, right));
+      if (lefts === undefined && rights !== undefined) return eachOf(rights, (cell) => compared(left, cell));
+      return lifted([left, right], compared);
+    };
   });
+}
+
+function eachOf(array: ArrayValueObject, one: (cell: BaseValueObject) => BaseValueObject): BaseValueObject {
+  const blank = NullValueObject.create();
+  const rows = (array.getArrayValue() as (BaseValueObject | null)[][]).map((row) =>
+    row.map((cell) => one(cell ?? blank)),
+  );
+  return rows.length === 1 && rows[0]!.length === 1 ? rows[0]![0]! : table(rows);
 }
