@@ -5,6 +5,7 @@ import { type Book, cellCount, keyOf, type Name, type SheetFormula, type Table }
 import { forEngine } from './for-engine.ts';
 import { seenFrom, sheetIn, type Token, tokens } from './formula-text.ts';
 import { countedFrom1904, type Knows, notCheckedReason } from './not-checked.ts';
+import { rangeForOneCell } from './one-cell.ts';
 import { unreadable } from './syntax.ts';
 import { readTableReference } from './table-reference.ts';
 import { takenNames } from './taken-names.ts';
@@ -14,6 +15,8 @@ type Reasons = Map<number, Map<string, string>>;
 
 /** Most cells that one array formula may fill. Ours: each of them is kept by itself. */
 const MOST_FILLED = 1_000_000;
+
+const ONE_CELL = 'the formula is not kept as an array, so a spreadsheet program takes one cell of';
 
 /** Why the text of a formula cannot be relied on, wherever it stands in the workbook. */
 type TextReason = (text: string) => string | undefined;
@@ -113,7 +116,8 @@ export function bookReasons(book: Book, knows: Knows): Reasons {
       else if (token.kind === 'reference') reason = sheetReason(token, sheets);
       if (reason !== undefined) return reason;
     }
-    return undefined;
+    const range = fills === 'single' ? rangeForOneCell(text) : undefined;
+    return range && `${ONE_CELL} ${range}; enter it again in the spreadsheet program`;
   };
   const reasons: Reasons = new Map();
   for (const [index, { name, cells }] of book.sheets.entries()) {

@@ -132,9 +132,23 @@ describe('formulas that fill several cells', () => {
   });
 
   test('a formula kept for one cell is not spilled', async () => {
-    const result = await one({ A1: 1, A2: 2, B1: { text: 'A1:A2+1', value: 2 }, C1: '=B1+B2' });
+    const result = await one({ A1: 1, A2: 2, B1: { text: 'SEQUENCE(2)', value: 1 }, C1: '=B1+B2' });
     expect(keptOf(result).B1).toMatch(/^the answer fills several cells, but the file keeps the formula for one/);
-    expect(valuesOf(result)).toEqual({ C1: 2 });
+    expect(valuesOf(result)).toEqual({ C1: 1 });
+  });
+
+  test('a formula kept for one cell that works on a range value by value', async () => {
+    const cells = {
+      A1: 1,
+      A2: 2,
+      B1: { text: 'SUM(A1:A2*2)', value: 2 },
+      C1: { text: 'SUM(A1:A2*2)', fills: 'dynamic' as const },
+    };
+    const result = await one(cells);
+    expect(keptOf(result)).toEqual({
+      B1: 'the formula is not kept as an array, so a spreadsheet program takes one cell of A1:A2; enter it again in the spreadsheet program',
+    });
+    expect(valuesOf(result)).toEqual({ C1: 6 });
   });
 });
 
