@@ -16,6 +16,9 @@ const SEED = 20261125;
 /** Longest time for one file [ms]. Two seconds on a free machine; others may use this one too. */
 const LONGEST = 8000;
 
+/** Most memory that this whole file of tests may take [KiB]: about twice what it took on the machine it was written on. */
+const MOST_MEMORY = 1_500_000;
+
 const FOLDER = join(import.meta.dirname, 'fixtures');
 const fixture = (name: string): Uint8Array => new Uint8Array(readFileSync(join(FOLDER, name)));
 
@@ -590,4 +593,9 @@ describe('made to exhaust or mislead', () => {
       expect(isClear(error, 'book.xlsx'), error).toBe(true);
     }
   });
+});
+
+test('all of that within bounded memory', () => {
+  const { maxRSS } = process.resourceUsage();
+  expect(maxRSS).toBeLessThan(MOST_MEMORY);
 });

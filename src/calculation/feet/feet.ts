@@ -5,7 +5,8 @@
  * bends the jacket least. Else the triangle with the largest margin; among triangles within 0.1 % of it, the one that is the same on both
  * sides of the long axis. Centres of feet are half a foot size inside of the padded outline and at least a foot size apart.
  *
- * Mirrored input gives mirrored feet. With the balance point in the middle of the length two feet are at negative x.
+ * Mirrored input gives mirrored feet. With the balance point in the middle of the length two feet are at negative x; with it in the middle of the
+ * width the foot farthest along is not at negative y.
  *
  * Limits: one jacket half seen from above as an ellipse or a rectangle; feet as points.
  * Source: three feet stand without rocking, as far apart as possible: common practice, no source. Margin: McGhee and Frank 1968,
@@ -49,6 +50,15 @@ const inOrder = (feet: Feet, [x, y]: Point): Feet => {
 const mirrored = (feet: Feet, x: number, y: number): Feet => {
   const turned = (p: Point): Point => [p[0] * x || 0, p[1] * y || 0];
   return [turned(feet[0]), turned(feet[1]), turned(feet[2])];
+};
+
+/**
+ * Of two triangles that are mirror images about the long axis, and so equally good, the one whose foot farthest along is on the positive side.
+ * Without a rule the last digit of a number would choose.
+ */
+const farthestAbove = (feet: Feet, balance: Point): Feet => {
+  const farthest = feet.reduce((most, p) => (p[0] > most[0] ? p : most));
+  return farthest[1] < 0 ? inOrder(mirrored(feet, 1, -1), balance) : feet;
 };
 
 /** The two on the side of negative x first. Undefined where they do not hold the balance point, or do not fit. */
@@ -126,7 +136,8 @@ export const feet = (
   if (!placed) return noAnswer('three feet of {foot} do not fit a foot size apart; set a smaller foot size', amounts);
   if (!(placed.margin > LEAST_MARGIN * curve.halfWidth)) return outside;
   const right = placed.feet.filter((p) => p[0] > 0).length;
-  const found = quarter[0] === 0 && right > 1 ? mirrored(placed.feet, -1, 1) : placed.feet;
+  const turned = quarter[0] === 0 && right > 1 ? mirrored(placed.feet, -1, 1) : placed.feet;
+  const found = quarter[1] === 0 ? farthestAbove(turned, quarter) : turned;
   return found.every(isPoint) ? mirrored(found, mirrorX, mirrorY) : overflow;
 };
 

@@ -131,6 +131,18 @@ describe('feet', () => {
     }
   });
 
+  it('does not leave the choice between mirror images to the last digit', () => {
+    const s = settings({ footSize: 0.07144350920043033 });
+    const length = 0.12000000000000004;
+    for (const width of [1.2433693304874351, 1.1, 0.6]) {
+      const feet = asSet(placed(length, width, MIDDLE, s));
+      const farthest = placed(length, width, MIDDLE, s).reduce((most, p) => (p[0] > most[0] ? p : most));
+      expect(farthest[1]).toBeGreaterThan(0);
+      // The same sizes but for a rounding, as they come from inches.
+      expect(asSet(placed(length * (1 - Number.EPSILON), width * (1 + Number.EPSILON), MIDDLE, s))).toEqual(feet);
+    }
+  });
+
   it('has two feet at negative x for a balance point at x = 0', () => {
     for (const y of [0, 0.01, -0.03, 0.08])
       for (const shape of ['ellipsoid', 'box', 'cylinder'] as const) {
