@@ -1,9 +1,9 @@
 /** Which formulas of a workbook cannot be relied on here, and why. */
 
 import { beyondLimits } from './beyond-limits.ts';
-import { type Book, cellCount, keyOf, type Name, type SheetFormula, type Table } from './book.ts';
+import { type Book, cellCount, formOf, keyOf, type Name, type SheetFormula, type Table } from './book.ts';
 import { forEngine } from './for-engine.ts';
-import { seenFrom, sheetIn, type Token, tokens } from './formula-text.ts';
+import { sheetIn, type Token, tokens } from './formula-text.ts';
 import { countedFrom1904, type Knows, notCheckedReason } from './not-checked.ts';
 import { rangeForOneCell } from './one-cell.ts';
 import { unreadable } from './syntax.ts';
@@ -125,7 +125,7 @@ export function bookReasons(book: Book, knows: Knows): Reasons {
     const ofSheet = new Map<string, string>();
     for (const { row, column, formula } of cells) {
       if (formula === undefined) continue;
-      const form = formula.group ?? seenFrom(formula.text, row, column);
+      const form = `${formula.fills} ${formOf(formula, row, column)}`;
       if (!known.has(form)) known.set(form, reasonFor(formula, name));
       const reason = known.get(form);
       if (reason !== undefined) ofSheet.set(keyOf(row, column), reason);

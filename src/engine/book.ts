@@ -73,6 +73,18 @@ export interface Book {
 /** Formulas that are not calculated but keep their value: by sheet number, then by cell. */
 export type Kept = ReadonlyMap<number, ReadonlyMap<string, unknown>>;
 
+const forms = new WeakMap<SheetFormula, string>();
+
+/** What all cells of a sheet that hold one formula, filled from one to the other, have in common. */
+export function formOf(formula: SheetFormula, row: number, column: number): string {
+  if (formula.group !== undefined) return formula.group;
+  const known = forms.get(formula);
+  if (known !== undefined) return known;
+  const form = seenFrom(formula.text, row, column);
+  forms.set(formula, form);
+  return form;
+}
+
 /** How a cell of a sheet is named in maps. */
 export const keyOf = (row: number, column: number): string => `${row},${column}`;
 
@@ -126,7 +138,7 @@ class Groups {
     if (formula.text.length > LONGEST_MOVED) return { f: formulaFor(formula) };
     // A table's own row, and what references share, is looked up from the cell itself, which a moved formula does not do.
     if (formula.text.includes('[') || hasShared(formula.text)) return { f: formulaFor(formula) };
-    const form = formula.group ?? seenFrom(formula.text, row, column);
+    const form = formOf(formula, row, column);
     const known = this.#marks.get(form);
     if (known !== undefined) return { si: known };
     const mark = `g${this.#marks.size}`;

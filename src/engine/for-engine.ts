@@ -171,7 +171,7 @@ function shared(left: string, right: string): string | undefined {
 }
 
 /** Whether a formula says what two references share. */
-export const hasShared = (formula: string): boolean => withShared(formula) !== formula;
+export const hasShared = (formula: string): boolean => /\s/.test(formula) && withShared(formula) !== formula;
 
 /** `A1:B9 B2:C3` as `$B$2:$B$3`. */
 function withShared(formula: string): string {

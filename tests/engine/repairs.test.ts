@@ -8,7 +8,6 @@ import { describe, expect, test } from 'vitest';
 import type { SheetValue } from '../../src/engine/book.ts';
 import { calculateBook } from '../../src/engine/calculate-book.ts';
 import { createEngine } from '../../src/engine/engine.ts';
-import { monthsLater } from '../../src/engine/repairs/dates.ts';
 import { fakeFunctions } from './fake-functions.ts';
 import { bookWith, FIRST_ROW, knownAnswers } from './known-answers.ts';
 import { book, type SmallCell, sheet, valuesOf } from './small-book.ts';
@@ -212,21 +211,5 @@ describe('repaired', () => {
     const engine = createEngine([]);
     expect(await engine.evaluate('HYPERLINK("https://example.org","guide")')).toBe('guide');
     engine.dispose();
-  });
-});
-
-describe('months later, as serial numbers of days', () => {
-  test.each([
-    // [start, months, result]; 1 is 1 January 1900, 59 is 28 February 1900, 61 is 1 March 1900.
-    [1, 0, 1],
-    [31, 1, 59],
-    [1, 2, 61],
-    [61, -1, 32],
-    [45_322, 1, 45_351],
-    [45_322, 13, 45_716],
-    [45_351, -12, 44_985],
-    [45_322.75, 1, 45_351],
-  ])('%d and %i months', (start, months, result) => {
-    expect(monthsLater(start, months)).toBe(result);
   });
 });
