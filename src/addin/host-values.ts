@@ -4,20 +4,16 @@
  * The host hands over numbers, text, TRUE and FALSE, null for what is blank or left out, error objects with a code, and objects with a type and a
  * plain value for its richer kinds. It takes back rows of numbers, text, TRUE, FALSE and error objects; null, NaN and infinity would be shown as 0.
  */
-import { type Answer, type Argument, type Cell, CellError, type ErrorCode } from '../functions/calling/cell.ts';
+import {
+  type Answer,
+  type Argument,
+  type Cell,
+  CellError,
+  ERROR_CODES,
+  type ErrorCode,
+} from '../functions/calling/cell.ts';
 
-const CODES: ReadonlySet<string> = new Set<ErrorCode>([
-  '#VALUE!',
-  '#N/A',
-  '#NUM!',
-  '#DIV/0!',
-  '#REF!',
-  '#NAME?',
-  '#NULL!',
-  '#SPILL!',
-  '#CALC!',
-  '#BUSY!',
-]);
+const CODES: ReadonlySet<string> = new Set(ERROR_CODES);
 
 const CARD = 'a cell holds a data card; point at a cell with a plain number or text';
 const UNKNOWN = 'a cell holds something that is neither a number nor text; type a number or text';

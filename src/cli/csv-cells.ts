@@ -1,20 +1,16 @@
 /** Fields of a file as cells of a table, and back. */
-import { type Cell, CellError, type ErrorCode, isCellError, type OutCell } from '../functions/calling/cell.ts';
+import {
+  type Cell,
+  CellError,
+  ERROR_CODES,
+  type ErrorCode,
+  isCellError,
+  type OutCell,
+} from '../functions/calling/cell.ts';
 import { csvText, isNumberText } from './csv.ts';
 
 /** Error values that a spreadsheet writes into a file. */
-const ERRORS: ReadonlySet<string> = new Set<ErrorCode>([
-  '#VALUE!',
-  '#N/A',
-  '#NUM!',
-  '#DIV/0!',
-  '#REF!',
-  '#NAME?',
-  '#NULL!',
-  '#SPILL!',
-  '#CALC!',
-  '#BUSY!',
-]);
+const ERRORS: ReadonlySet<string> = new Set(ERROR_CODES);
 
 /** What a spreadsheet would have in the cell: a number, TRUE or FALSE, an error, text, or nothing. */
 export const cellOf = (field: string): Cell => {

@@ -1,17 +1,20 @@
 /** What hosts hand over and take back: cells, rows of cells, and errors that carry their reason. */
 
 /** Error values that a host knows. Ours are only the first three; the others pass through from input cells. */
-export type ErrorCode =
-  | '#VALUE!'
-  | '#N/A'
-  | '#NUM!'
-  | '#DIV/0!'
-  | '#REF!'
-  | '#NAME?'
-  | '#NULL!'
-  | '#SPILL!'
-  | '#CALC!'
-  | '#BUSY!';
+export const ERROR_CODES = [
+  '#VALUE!',
+  '#N/A',
+  '#NUM!',
+  '#DIV/0!',
+  '#REF!',
+  '#NAME?',
+  '#NULL!',
+  '#SPILL!',
+  '#CALC!',
+  '#BUSY!',
+] as const;
+
+export type ErrorCode = (typeof ERROR_CODES)[number];
 
 /** An error value with the sentence that explains it. Data, not an exception. */
 export class CellError {
